@@ -1,0 +1,15 @@
+import type { LocalDate } from "../calendar/local-date.ts";
+
+/** A day for reading: "14 Mar 2026" in the order of the language. Units: calendar day, no zone. */
+export function dayText(day: LocalDate, locale: string): string {
+  return new Intl.DateTimeFormat(locale, { dateStyle: "medium", timeZone: "UTC" }).format(
+    new Date(`${day}T00:00:00Z`),
+  );
+}
+
+/** A day of this year without the year: "Mar 14". */
+export function shortDayText(day: LocalDate, locale: string): string {
+  return new Intl.DateTimeFormat(locale, { month: "short", day: "numeric", timeZone: "UTC" }).format(
+    new Date(`${day}T00:00:00Z`),
+  );
+}
