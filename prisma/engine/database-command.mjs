@@ -4,6 +4,7 @@ import { connectionOf, once, prismaCode } from "./connection.mjs";
 
 /** Answers `cli can-connect-to-database | create-database | drop-database`; the result is the exit code. */
 export async function runDatabaseCommand({ databaseCommand, datasource }) {
+  log("INFO", { message: "schema engine started" }); // Prisma skips the first line it reads
   try {
     const { fields } = connectionOf(datasource.url);
     await statementFor(databaseCommand, fields);
