@@ -22,7 +22,20 @@ export const ZERO = new Decimal(0);
 export const ONE = new Decimal(1);
 export const HUNDRED = new Decimal(100);
 
-/** Half up to a number of decimal places. Rounds: once, here. */
+/**
+ * Digits beyond the thirtieth dropped. They are what a division that does not end leaves behind (70 / (70 / 3) is
+ * 3 and a bit in the fortieth digit); no amount, rate or size of ours has so many. Rounds: half up to 30 digits.
+ */
+function withoutDivisionDust(value: Decimal): Decimal {
+  return value.toSignificantDigits(30, Decimal.ROUND_HALF_UP);
+}
+
+/** Half up (away from zero) to a number of decimal places, free of division dust. Rounds: once, here. */
 export function roundHalfUp(value: Decimal, places: number): Decimal {
-  return value.toDecimalPlaces(places, Decimal.ROUND_HALF_UP);
+  return withoutDivisionDust(value).toDecimalPlaces(places, Decimal.ROUND_HALF_UP);
+}
+
+/** Up to the next whole number of steps, free of division dust; a whole number of steps stays. Rounds: once, here. */
+export function roundUpToStep(value: Decimal, step: Decimal): Decimal {
+  return withoutDivisionDust(value.dividedBy(step)).ceil().times(step);
 }

@@ -1,4 +1,4 @@
-import type { Decimal } from "../decimal.ts";
+import { type Decimal, decimal } from "../decimal.ts";
 
 /** What a unit measures. "board" is nominal lumber measure, kept apart from real volume; "count" is things as sold. */
 export type Dimension = "count" | "length" | "area" | "board" | "volume" | "mass";
@@ -29,7 +29,58 @@ export const PURCHASE_UNITS = [
 export type PurchaseUnit = (typeof PURCHASE_UNITS)[number];
 
 /** Further units, for dimensions of a material only. */
-export const SIZE_UNITS = ["inch", "millimetre", "centimetre", "tonne", "litre"] as const;
+export const SIZE_UNITS = ["inch", "yard", "millimetre", "centimetre", "tonne", "litre"] as const;
 export type UnitCode = PurchaseUnit | (typeof SIZE_UNITS)[number];
 
 export type Quantity = Readonly<{ value: Decimal; unit: UnitCode }>;
+
+/**
+ * A unit: what it measures and how many base units it is, exactly. Base units: metre, square metre, cubic metre,
+ * kilogram, board foot; a counted thing is only ever itself (`lib/materials` knows how things relate).
+ * rec20: its live code in UN/CEFACT Recommendation 20 (revision 17e, 2021); null where the code was deleted or none is.
+ */
+export type Unit = Readonly<{
+  dimension: Dimension;
+  factor: Decimal;
+  rec20: string | null;
+  source: string;
+}>;
+
+const COUNTED = "a thing as sold";
+const YARD_AND_POUND = "international yard and pound agreement of 1959";
+const SI = "International System of Units";
+const BOARD = "board measure: 1 ft x 1 ft x 1 in nominal; M is a thousand";
+
+function unit(dimension: Dimension, factor: string, rec20: string | null, source: string): Unit {
+  return { dimension, factor: decimal(factor), rec20, source };
+}
+
+/** Every unit with its exact factor. 1 inch = 25.4 mm and 1 pound = 0.45359237 kg by definition; the rest follows. */
+export const UNITS: Readonly<Record<UnitCode, Unit>> = {
+  sheet: unit("count", "1", null, COUNTED),
+  piece: unit("count", "1", "H87", COUNTED),
+  each: unit("count", "1", "EA", COUNTED),
+  bundle: unit("count", "1", null, COUNTED),
+  roll: unit("count", "1", null, COUNTED),
+  bag: unit("count", "1", null, COUNTED),
+  box: unit("count", "1", null, COUNTED),
+  inch: unit("length", "0.0254", "INH", YARD_AND_POUND),
+  "linear-foot": unit("length", "0.3048", "LF", YARD_AND_POUND),
+  yard: unit("length", "0.9144", "YRD", YARD_AND_POUND),
+  millimetre: unit("length", "0.001", "MMT", SI),
+  centimetre: unit("length", "0.01", "CMT", SI),
+  "linear-metre": unit("length", "1", "LM", SI),
+  "square-foot": unit("area", "0.09290304", "FTK", YARD_AND_POUND),
+  "square-metre": unit("area", "1", "MTK", SI),
+  square: unit("area", "9.290304", "SQR", "roofing square: 100 square feet"),
+  msf: unit("area", "92.90304", null, "thousand square feet, surface measure"),
+  "board-foot": unit("board", "1", "BFT", BOARD),
+  mbf: unit("board", "1000", "MBF", BOARD),
+  "cubic-foot": unit("volume", "0.028316846592", "FTQ", YARD_AND_POUND),
+  "cubic-yard": unit("volume", "0.764554857984", "YDQ", YARD_AND_POUND),
+  "cubic-metre": unit("volume", "1", "MTQ", SI),
+  litre: unit("volume", "0.001", "LTR", SI),
+  pound: unit("mass", "0.45359237", "LBR", YARD_AND_POUND),
+  kilogram: unit("mass", "1", "KGM", SI),
+  tonne: unit("mass", "1000", "TNE", SI),
+};
