@@ -72,6 +72,8 @@ export type Offer = Readonly<{
   /** A foreign store whose import charges are not confirmed: shown, never the best offer (R3). */
   beforeImportCharges: boolean;
   staleRate: boolean;
+  /** How far the store is, for ties (R6); null: not known. */
+  distanceKm: Decimal | null;
 }>;
 
 /** An observation that is no offer on the day, and why. */
