@@ -1,7 +1,7 @@
 import { type Decimal, decimal, ONE, roundUpToStep } from "../decimal.ts";
 import { inUnit, sameMeasure } from "../measure/in-unit.ts";
 import { type PurchaseUnit, type Quantity, UNITS, type UnitCode } from "../measure/units.ts";
-import { type Measured, measuredBodies } from "./bodies.ts";
+import { type Measured, measuredBodies, PACKS } from "./bodies.ts";
 import type { Material } from "./material.ts";
 
 /** Why a material cannot be read in a unit: what is not known of it, or what makes no sense. */
@@ -21,9 +21,6 @@ export type Conversion =
   | Readonly<{ ok: true; value: Decimal; unit: UnitCode }>
   | Readonly<{ ok: false; reason: ConversionRefusal }>;
 
-const PACKS: readonly UnitCode[] = ["bundle", "bag", "box"];
-
-/** Bundles, bags and boxes hold pieces; a sheet, a piece, one "each" and a roll are the piece. */
 function measureOf(unit: UnitCode): Measured {
   const { dimension } = UNITS[unit];
   if (dimension !== "count") return dimension;
@@ -69,11 +66,11 @@ export function convertFor(material: Material, quantity: Quantity, to: UnitCode)
     return { ok: false, reason: "another-pack" };
   const from = measureOf(quantity.unit);
   const target = measureOf(to);
-  if (from === target) {
-    // Two words for the same pack or the same piece.
-    const alike = from === "piece" || quantity.unit === to;
-    return alike ? { ok: true, value: quantity.value, unit: to } : { ok: false, reason: "another-pack" };
-  }
+  // Two words for one piece; two kinds of pack are never one.
+  if (from === target)
+    return from === "piece"
+      ? { ok: true, value: quantity.value, unit: to }
+      : { ok: false, reason: "another-pack" };
   for (const body of measuredBodies(material)) {
     const over = body[from];
     const by = body[target];
@@ -87,7 +84,7 @@ export function convertFor(material: Material, quantity: Quantity, to: UnitCode)
   return { ok: false, reason: refusal(material, from, target) };
 }
 
-/** The smallest part of a unit a store sells: a thousandth of an MBF or MSF (one board or square foot), else one whole. */
+/** The smallest part of a unit a store sells: a thousandth of an MBF or MSF (one board foot, one square foot), else one whole. */
 export function purchaseStep(unit: PurchaseUnit): Decimal {
   return unit === "mbf" || unit === "msf" ? decimal("0.001") : ONE;
 }
