@@ -43,6 +43,11 @@ export const FAULT_CODES = [
   "already-closed",
   "wrong-material",
   "not-an-object",
+  "not-a-list",
+  "too-many",
+  "not-yes-or-no",
+  "not-a-size",
+  "same-currency",
 ] as const;
 export type FaultCode = (typeof FAULT_CODES)[number];
 
