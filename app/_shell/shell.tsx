@@ -1,0 +1,43 @@
+import Link from "next/link";
+import { getTranslations } from "next-intl/server";
+import type { ReactNode } from "react";
+import { leaveDemo } from "../_workspace/actions.ts";
+import { looksAtDemo } from "../_workspace/cookie.ts";
+import { Mark } from "./mark.tsx";
+import { BottomBar, TopBar } from "./navigation.client.tsx";
+import { placesOf } from "./places.ts";
+import style from "./shell.module.css";
+
+/** Skip link, header with the tape edge, navigation and the main region. Reads no data, so it stands when the database is down. */
+export async function Shell({ children }: Readonly<{ children: ReactNode }>) {
+  const t = await getTranslations("shell");
+  const places = placesOf(t);
+  const demo = await looksAtDemo();
+  return (
+    <>
+      <a href="#main" className={style.skip}>
+        {t("skip")}
+      </a>
+      <header className={style.header}>
+        <div className={style.inner}>
+          <Link href="/" className={style.name}>
+            <Mark />
+            <span>{t("name")}</span>
+          </Link>
+          <TopBar places={places} label={t("navigation")} />
+        </div>
+        <div className={style.tape} aria-hidden="true" />
+      </header>
+      {demo ? (
+        <form action={leaveDemo} className={style.demo}>
+          <p>{t("demo")}</p>
+          <button type="submit">{t("leaveDemo")}</button>
+        </form>
+      ) : null}
+      <main id="main" className={style.main} tabIndex={-1}>
+        {children}
+      </main>
+      <BottomBar places={places} label={t("navigation")} more={t("more")} />
+    </>
+  );
+}

@@ -1,0 +1,50 @@
+"use client";
+
+import { Fragment, type ReactNode, useActionState, useEffect, useId, useRef } from "react";
+import style from "./form.module.css";
+import { FormContext } from "./form-context.client.tsx";
+import { type FormAction, FRESH_FORM } from "./form-state.ts";
+
+export type FormProps = Readonly<{
+  action: FormAction;
+  /** Made once when the page is drawn (newId): sent twice, the entry is still made once. */
+  id?: string;
+  /** Above the list of faults, e.g. "Not saved yet". */
+  faultsTitle: string;
+  children: ReactNode;
+  className?: string;
+}>;
+
+/**
+ * A form around a server action. Works without JavaScript; keeps what was typed when the action finds faults, lists them on
+ * top with links to their fields, and says so when the database cannot be reached. Fields inside find their fault by name.
+ */
+export function Form({ action, id, faultsTitle, children, className }: FormProps) {
+  const [state, send] = useActionState(action, FRESH_FORM);
+  const formId = useId();
+  const summary = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    if (state.attempt > 0) summary.current?.focus();
+  }, [state.attempt]);
+  const failed = state.faults.length > 0 || state.trouble !== null;
+  return (
+    <form action={send} className={className ?? style.form} noValidate>
+      {id === undefined ? null : <input type="hidden" name="id" value={state.values.id?.[0] ?? id} />}
+      {failed ? (
+        <div ref={summary} className={style.faults} role="alert" tabIndex={-1}>
+          <p className={style.faultsTitle}>{state.trouble ?? faultsTitle}</p>
+          <ul>
+            {state.faults.map((fault) => (
+              <li key={`${fault.path} ${fault.text}`}>
+                {fault.path === "" ? fault.text : <a href={`#${formId}-${fault.path}`}>{fault.text}</a>}
+              </li>
+            ))}
+          </ul>
+        </div>
+      ) : null}
+      <FormContext value={{ id: formId, state }}>
+        <Fragment key={state.attempt}>{children}</Fragment>
+      </FormContext>
+    </form>
+  );
+}
