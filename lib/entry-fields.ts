@@ -164,7 +164,7 @@ export function purchaseUnit() {
 /** A size of a material as "value unit", e.g. "48 in". Errors: not-a-size, unknown-unit and those of a quantity. */
 export function size() {
   return textAs<Quantity>((text) => {
-    const parts = /^\s*(\S+?)\s*([a-z"²³.][a-z"²³.\s\d-]*)$/i.exec(text);
+    const parts = /^\s*(\S+?)\s*([a-z"][a-z"²³.\s\d-]*)$/i.exec(text);
     const unit = unitNamed(parts?.[2] ?? "");
     const value = quantity().safeParse(parts?.[1] ?? "");
     if (parts === null || (!value.success && value.error.issues[0]?.message === "not-a-number"))

@@ -30,9 +30,9 @@ const component = withRules(
     base: z.enum(["price", "price-plus-other-tax"], "unknown-choice").default("price"),
     recoverable: flag().default(false),
     evidence: note().default("entered in this workspace"),
-  }).transform((entry) => ({ ...entry, fromMemory: false })),
+  }),
   [inOrder("from", "until")],
-);
+).transform((entry) => ({ ...entry, fromMemory: false }));
 
 const COUNTRY = /^[A-Z]{2}(?=-|$)/;
 

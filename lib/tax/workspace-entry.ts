@@ -4,13 +4,15 @@ import type { Registration } from "./region.ts";
 import { regionCode } from "./tax-region-entry.ts";
 
 /** "HST", or { tax, from?, until? }. Open ends are null. */
-const registration = withRules(
-  z.preprocess(
+const registration = z
+  .preprocess(
     (given) => (typeof given === "string" ? { tax: given } : given),
-    fields({ tax: name(), from: day().nullable().default(null), until: day().nullable().default(null) }),
-  ),
-  [inOrder("from", "until")],
-).transform((entry): Registration => entry);
+    withRules(
+      fields({ tax: name(), from: day().nullable().default(null), until: day().nullable().default(null) }),
+      [inOrder("from", "until")],
+    ),
+  )
+  .transform((entry): Registration => entry);
 
 /** "7", or { percent, from? }. from null: from the beginning when it is the first, else from today. */
 const moneyRate = z.preprocess(
