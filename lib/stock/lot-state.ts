@@ -38,6 +38,11 @@ export class LotDisagrees extends Error {
 export function lotState(lot: Lot, events: readonly StockEvent[], day: LocalDate): LotState {
   const { balance, impossible } = replay(lot, events, day);
   if (impossible) throw new LotDisagrees(impossible);
+  return stateOf(lot, balance, day);
+}
+
+/** A balance with what was acquired and received by a day beside it. */
+export function stateOf(lot: Lot, balance: Balance, day: LocalDate): LotState {
   const acquired = lot.orderedOn <= day ? lot.quantity : ZERO;
   const received = receivedBy(lot, day);
   return { ...balance, acquired, received, onOrder: Decimal.max(ZERO, acquired.minus(received)) };
