@@ -1,14 +1,10 @@
+import { DAY_LIMITS } from "../calendar/day-limits.ts";
 import { daysBetween, type LocalDate } from "../calendar/local-date.ts";
 import { ONE } from "../decimal.ts";
 import type { CurrencyCode } from "../money/currencies.ts";
 import { type Money, money } from "../money/money.ts";
 import { newestWay, type Way } from "./conversion-ways.ts";
 import type { KnownRate, RateBook, RateOfDay } from "./exchange-rate.ts";
-
-/** Days a rate stays good, over weekends and holidays (judgement; the longest gap in the ECB's rates is 5 days). */
-export const GOOD_DAYS = 7;
-/** Days a rate still serves for today, marked stale (judgement). */
-export const STALE_DAYS = 45;
 
 const NO_RATE: RateOfDay = { known: false, reason: "no-rate" };
 
@@ -51,12 +47,12 @@ export function rateOfDay(
   }
   if (newest === null) return NO_RATE;
   const age = daysBetween(newest.on, asked);
-  if (age > (asked === today ? STALE_DAYS : GOOD_DAYS)) return NO_RATE;
+  if (age > (asked === today ? DAY_LIMITS.staleRate : DAY_LIMITS.goodRate)) return NO_RATE;
   return {
     known: true,
     rate: newest.multiplyBy.dividedBy(newest.divideBy),
     ...newest,
-    stale: age > GOOD_DAYS,
+    stale: age > DAY_LIMITS.goodRate,
   };
 }
 
