@@ -22,9 +22,9 @@ export function dayNumber(day: LocalDate): number {
   return Date.parse(`${day}T00:00:00Z`) / DAY;
 }
 
-/** A day a number of days later (earlier when negative). Units: calendar days. */
+/** A day a number of days later (earlier when negative). Units: calendar days. Throws: {RangeError} outside years 0 to 9999. */
 export function plusDays(day: LocalDate, days: number): LocalDate {
-  return new Date((dayNumber(day) + days) * DAY).toISOString().slice(0, 10) as LocalDate;
+  return localDate(new Date((dayNumber(day) + days) * DAY).toISOString().slice(0, -14));
 }
 
 /** Whole days from one day to another; negative when `to` is earlier. */
@@ -34,7 +34,7 @@ export function daysBetween(from: LocalDate, to: LocalDate): number {
 
 /** The day it is in a time zone at an instant. Source: IANA zone rules as shipped with the runtime. */
 export function todayIn(timeZone: string, now: Date = new Date()): LocalDate {
-  return new Intl.DateTimeFormat("en-CA", { timeZone, dateStyle: "short" }).format(now) as LocalDate;
+  return localDate(new Intl.DateTimeFormat("en-CA", { timeZone, dateStyle: "short" }).format(now));
 }
 
 /** True when from <= day <= until, both ends counted; a missing end is open. */
