@@ -39,7 +39,7 @@ export function times<C extends CurrencyCode>(value: Money<C>, factor: Decimal |
 }
 
 /** The sum of a list; zero of the currency for an empty one. Rounds: never. @throws {CurrencyMismatch} */
-export function sum<C extends CurrencyCode>(values: readonly Money<C>[], currency: C): Money<C> {
+export function sum<C extends CurrencyCode>(values: readonly Money<NoInfer<C>>[], currency: C): Money<C> {
   return values.reduce<Money<C>>((total, value) => add(total, value), { amount: ZERO, currency });
 }
 

@@ -4,30 +4,44 @@ import { PURCHASE_UNITS, SIZE_UNITS } from "../../../lib/measure/units.ts";
 
 test.each([
   ["MBF", "mbf"],
+  ["msf", "msf"],
   ["ft", "linear-foot"],
-  ["linear foot", "linear-foot"],
-  ["Lin. Ft.", "linear-foot"],
+  ["'", "linear-foot"],
+  ["Linear Foot", "linear-foot"],
+  ["lineal feet", "linear-foot"],
   ["sq ft", "square-foot"],
-  ["ft²", "square-foot"],
-  ["square metre", "square-metre"],
+  ["sq. ft.", "square-foot"],
+  ["ft2", "square-foot"],
+  ["m²", "square-metre"],
+  ["squares", "square"],
   ["bd ft", "board-foot"],
-  ["pcs", "piece"],
+  ["in", "inch"],
+  ['"', "inch"],
+  ["yd", "yard"],
+  ["mm", "millimetre"],
+  ["m", "linear-metre"],
   ["lbs", "pound"],
-])("%s is the unit %s", (text, unit) => {
-  expect(purchaseUnitNamed(text)).toBe(unit);
+  ["EA", "each"],
+  ["pcs", "piece"],
+])("%j means %s", (text, unit) => {
+  expect(unitNamed(text)).toBe(unit);
 });
 
-test("every unit is known by its own code", () => {
+test("every unit is understood by its own code", () => {
   for (const unit of [...PURCHASE_UNITS, ...SIZE_UNITS]) expect(unitNamed(unit)).toBe(unit);
 });
 
-test("inches measure a size and sell nothing", () => {
-  expect(unitNamed("in")).toBe("inch");
-  expect(purchaseUnitNamed("in")).toBeNull();
+test("a capital M alone is a thousand to one and a metre to another, so it is neither", () => {
+  expect(unitNamed("M")).toBeNull();
 });
 
-test("a word that is no unit, or a name every object has, is none", () => {
+test("a word that is no unit is none", () => {
   expect(unitNamed("furlong")).toBeNull();
-  expect(unitNamed("constructor")).toBeNull();
   expect(unitNamed("")).toBeNull();
+  expect(unitNamed("constructor")).toBeNull();
+});
+
+test("nothing is bought by the inch", () => {
+  expect(purchaseUnitNamed("inch")).toBeNull();
+  expect(purchaseUnitNamed("sheet")).toBe("sheet");
 });
