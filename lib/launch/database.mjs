@@ -4,7 +4,7 @@ import { ROOT } from "./paths.mjs";
 import { openPostgres } from "./postgres.mjs";
 import { onConnection } from "./postgres-connection.mjs";
 import { Refusal } from "./refusal.mjs";
-import { applicationRole } from "./roles.mjs";
+import { applicationRole, makeRole } from "./roles.mjs";
 import { done } from "./steps.mjs";
 
 const OLDEST = 150_000;
@@ -23,9 +23,15 @@ export async function openDatabase({ databaseUrl, dataDir }, options = {}) {
 
 /** The tables as this version of the program wants them, and the role the application works as. */
 export async function prepareDatabase(url) {
+  await makeRole(url);
   const applied = await migrate(url, join(ROOT, "prisma", "migrations"));
   const role = await applicationRole(url);
-  return done(applied.length > 0 ? `${applied.length} migrations applied` : "up to date", role);
+  return done(
+    applied.length > 0
+      ? `${applied.length} ${applied.length === 1 ? "migration" : "migrations"} applied`
+      : "up to date",
+    role,
+  );
 }
 
 /** What the application's own processes are told about the database. */

@@ -3,7 +3,10 @@ import pg from "pg";
 /** The name the launcher's connections carry: whoever holds one open is using the server. */
 export const PRESENCE = "dunnage launcher";
 
-/** A connection of the launcher; a server that dies while it is open shows in the next query and in "end". */
+/**
+ * A connection of the launcher; a server that dies while it is open shows in the next query and in "end".
+ * @param {string} url
+ */
 export async function connected(url) {
   const client = new pg.Client({
     connectionString: url,
@@ -15,7 +18,13 @@ export async function connected(url) {
   return client;
 }
 
-/** Does the work on a connection of its own. */
+/**
+ * Does the work on a connection of its own.
+ * @template T
+ * @param {string} url
+ * @param {(client: pg.Client) => Promise<T>} work
+ * @returns {Promise<T>}
+ */
 export async function onConnection(url, work) {
   const client = await connected(url);
   try {

@@ -10,63 +10,57 @@ const CREATE = `do $$ begin
 exception when duplicate_object or unique_violation then null;
 end $$`;
 
-const GRANTS = [
-  `grant usage on schema public to ${APPLICATION_ROLE}`,
-  `grant select, insert, update, delete on all tables in schema public to ${APPLICATION_ROLE}`,
-  `grant usage, select on all sequences in schema public to ${APPLICATION_ROLE}`,
-  `alter default privileges in schema public grant select, insert, update, delete on tables to ${APPLICATION_ROLE}`,
-  `alter default privileges in schema public grant usage, select on sequences to ${APPLICATION_ROLE}`,
-  `revoke all on table _prisma_migrations from ${APPLICATION_ROLE}`,
-];
-
-const IDENTITY = `select current_user as name, rolsuper or rolbypassrls as unbound, rolsuper or rolcreaterole as creator
+const CONNECTED = `select current_user as name, rolsuper or rolbypassrls as unbound, rolsuper or rolcreaterole as creator
   from pg_roles where rolname = current_user`;
 
+// "May become": PostgreSQL 16 tells the right to become a role from being its member.
+const STANDING = `select rolsuper or rolbypassrls as unbound,
+    pg_has_role(current_user, oid, case when current_setting('server_version_num')::int < 160000 then 'MEMBER' else 'SET' end) as ours,
+    coalesce(has_table_privilege(oid, to_regclass('public.workspace'), 'select'), false) as granted
+  from pg_roles where rolname = $1`;
+
+/** Makes the application's role where the server lets us, before the migrations say what it may do. */
+export function makeRole(url) {
+  return onConnection(url, async (client) => {
+    const { creator } = await connectedUser(client);
+    if (!creator) return;
+    if ((await standing(client)) === null) await again(() => client.query(CREATE));
+    if (!(await standing(client)).ours)
+      await again(() => client.query(`grant ${APPLICATION_ROLE} to current_user`));
+  });
+}
+
 /**
- * Makes the application's role and gives it the tables; run after every migration.
- * The answer is the role's name, or "" where the server does not let us make roles: the connecting user, bound by
- * FORCE ROW LEVEL SECURITY, is then the plain role itself.
+ * The role the application is to work as: "dunnage_app", or "" where the server does not let us make roles and the
+ * connecting user, bound by FORCE ROW LEVEL SECURITY, is the plain role itself. Asked after the migrations.
  * @throws {Refusal} when neither is so: nothing would keep one workspace's rows from another's.
  */
 export function applicationRole(url) {
   return onConnection(url, async (client) => {
-    const user = (await client.query(IDENTITY)).rows[0];
-    if (await roleIsOurs(client, user)) {
-      for (const grant of GRANTS) await client.query(grant);
-      return APPLICATION_ROLE;
+    const role = await standing(client);
+    if (role?.unbound) {
+      throw new Refusal(
+        `The role ${APPLICATION_ROLE} passes over row-level security. Take that right from it.`,
+      );
     }
+    if (role?.ours && role.granted) return APPLICATION_ROLE;
+    const user = await connectedUser(client);
     if (!user.unbound) return "";
     throw new Refusal(
-      `The database user ${user.name} passes over row-level security and may not make roles. Use a plain user, or one that may create roles.`,
+      `The database user ${user.name} passes over row-level security, and the role ${APPLICATION_ROLE} has no right to the tables. Use a plain user for DATABASE_URL.`,
     );
   });
 }
 
-async function roleIsOurs(client, user) {
-  if (user.creator) await again(() => client.query(CREATE));
-  const { rows } = await client.query(
-    "select rolsuper or rolbypassrls as unbound from pg_roles where rolname = $1",
-    [APPLICATION_ROLE],
-  );
-  if (rows.length === 0) return false;
-  if (rows[0].unbound)
-    throw new Refusal(`The role ${APPLICATION_ROLE} passes over row-level security; it must not.`);
-  return mayBecome(client, user);
+async function connectedUser(client) {
+  return (await client.query(CONNECTED)).rows[0];
 }
 
-async function mayBecome(client, user) {
-  const version = Number((await client.query("show server_version_num")).rows[0].server_version_num);
-  const right = version >= 160_000 ? "SET" : "MEMBER";
-  const may = async () =>
-    (await client.query("select pg_has_role(current_user, $1, $2) as may", [APPLICATION_ROLE, right])).rows[0]
-      .may;
-  if (!(await may()) && user.creator) {
-    await again(() => client.query(`grant ${APPLICATION_ROLE} to current_user`));
-  }
-  return may();
+async function standing(client) {
+  return (await client.query(STANDING, [APPLICATION_ROLE])).rows[0] ?? null;
 }
 
-const BUSY = ["XX000", "40001", "23505", "42710"];
+const COLLISIONS = ["XX000", "40001", "23505", "42710"];
 
 // Roles belong to the whole server and locks to one database: two databases set up at once may collide here.
 async function again(work) {
@@ -74,7 +68,7 @@ async function again(work) {
     try {
       return await work();
     } catch (error) {
-      if (!BUSY.includes(error.code) || attempt === 20) throw error;
+      if (!COLLISIONS.includes(error.code) || attempt === 20) throw error;
       await pause(20 * attempt);
     }
   }
