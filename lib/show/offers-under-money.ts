@@ -56,6 +56,8 @@ export type LeaningText = Readonly<{
   unit: PurchaseUnit;
   each: string;
   quantity: string;
+  /** The same as canonical decimal text, to choose the form of a word by. */
+  quantityExact: string;
   money: string;
   ageDays: number;
   lapsesOn: LocalDate | null;
@@ -73,6 +75,7 @@ export function leaningText(found: Leaning, day: LocalDate, locale: string): Lea
     unit: offer.unit,
     each: unitPriceText(offer.price, locale),
     quantity: quantityText(found.quantity, locale),
+    quantityExact: found.quantity.toFixed(),
     money: moneyText(found.money, locale),
     ageDays: offer.ageDays,
     lapsesOn: offer.lapsesOn,

@@ -22,6 +22,8 @@ export type RequirementRow = Readonly<{
   materialId: string;
   unit: PurchaseUnit;
   needed: string;
+  /** The same as canonical decimal text, to choose the form of a word by. */
+  neededExact: string;
   lockedIn: string;
   open: string;
   /** Is anything still to buy? */
@@ -84,6 +86,7 @@ export function requirementRow(line: RequirementExposure, day: LocalDate, locale
     materialId: line.materialId,
     unit: line.unit,
     needed: quantityText(line.required, locale),
+    neededExact: line.required.toFixed(),
     lockedIn: quantityText(line.lockedIn, locale),
     open: quantityText(line.open, locale),
     isOpen: !line.open.isZero(),

@@ -18,6 +18,8 @@ export type NeededSoon = Readonly<{
   materialId: string;
   unit: PurchaseUnit;
   open: string;
+  /** The same as canonical decimal text, to choose the form of a word by. */
+  openExact: string;
   toFinish: string | null;
   neededBy: LocalDate;
   daysLeft: number;
@@ -55,6 +57,7 @@ function neededSoon(line: RequirementExposure, day: LocalDate, locale: string): 
     materialId: line.materialId,
     unit: line.unit,
     open: quantityText(line.open, locale),
+    openExact: line.open.toFixed(),
     toFinish: line.costToFinish === null ? null : moneyText(line.costToFinish, locale),
     neededBy: line.neededBy,
     daysLeft: daysBetween(day, line.neededBy),

@@ -1,0 +1,139 @@
+import * as z from "zod";
+import type { LocalDate } from "../calendar/local-date.ts";
+import type { Decimal } from "../decimal.ts";
+import type { Lot, StockEvent } from "../stock/lot.ts";
+import { lotState } from "../stock/lot-state.ts";
+import {
+  currencyShape,
+  dayShape,
+  decimalShape,
+  enteredMoney,
+  enteredText,
+  exactText,
+  moneyShape,
+} from "./api-fields.ts";
+import { apiFee, feeShape } from "./api-observation.ts";
+
+const heldFor = z.array(z.strictObject({ requirementId: z.string(), quantity: decimalShape }));
+
+const stateShape = z.strictObject({
+  free: decimalShape,
+  allocated: heldFor,
+  drawn: heldFor,
+  drawnForNone: decimalShape,
+  returned: decimalShape,
+  sold: decimalShape,
+  writtenOff: decimalShape,
+  found: decimalShape,
+  missing: decimalShape,
+  onOrder: decimalShape,
+});
+
+export const lotShape = z.strictObject({
+  id: z.string(),
+  materialId: z.string(),
+  origin: z.string(),
+  storeId: z.string().nullable(),
+  terms: z.string().nullable(),
+  observationId: z.string().nullable(),
+  quantity: decimalShape,
+  paid: z.strictObject({
+    amount: decimalShape,
+    currency: currencyShape,
+    taxIncluded: z.boolean(),
+    taxRegion: z.string().nullable(),
+    exemptFrom: z.array(z.string()),
+    fees: z.array(feeShape),
+  }),
+  paidHome: moneyShape.nullable(),
+  orderedOn: dayShape,
+  acquiredOn: dayShape.nullable().describe("the first day any of it was received"),
+  receipts: z.array(z.strictObject({ quantity: decimalShape, on: dayShape })),
+  payments: z.array(z.strictObject({ amount: decimalShape, on: dayShape, home: decimalShape.nullable() })),
+  condition: decimalShape,
+  storedAt: z.string().nullable(),
+  note: z.string().nullable(),
+  state: stateShape.describe("where its quantity is on the day asked for"),
+});
+
+function apiState(lot: Lot, events: readonly StockEvent[], day: LocalDate): z.output<typeof stateShape> {
+  const state = lotState(lot, events, day);
+  const byRequirement = (held: ReadonlyMap<string, Decimal>) =>
+    [...held].map(([requirementId, quantity]) => ({ requirementId, quantity: exactText(quantity) }));
+  return {
+    free: exactText(state.free),
+    allocated: byRequirement(state.allocated),
+    drawn: byRequirement(state.drawn),
+    drawnForNone: exactText(state.drawnForNone),
+    returned: exactText(state.returned),
+    sold: exactText(state.sold),
+    writtenOff: exactText(state.writtenOff),
+    found: exactText(state.found),
+    missing: exactText(state.missing),
+    onOrder: exactText(state.onOrder),
+  };
+}
+
+/** A lot as it is kept, and where its quantity is on a day. Rounds: never. */
+export function apiLot(lot: Lot, events: readonly StockEvent[], day: LocalDate): z.output<typeof lotShape> {
+  const { id, materialId, origin, storeId, terms, observationId, paid, orderedOn, storedAt, note } = lot;
+  const paidText = (amount: Decimal) => enteredText(amount, paid.currency);
+  return {
+    id,
+    materialId,
+    origin,
+    storeId,
+    terms,
+    observationId,
+    quantity: exactText(lot.quantity),
+    paid: {
+      amount: paidText(paid.amount),
+      currency: paid.currency,
+      taxIncluded: paid.taxIncluded,
+      taxRegion: paid.taxRegion,
+      exemptFrom: [...paid.exemptFrom],
+      fees: paid.fees.map((fee) => apiFee(fee, paid.currency)),
+    },
+    paidHome: lot.paidHome === null ? null : enteredMoney(lot.paidHome),
+    orderedOn,
+    acquiredOn: lot.receipts.map((receipt) => receipt.on).sort()[0] ?? null,
+    receipts: lot.receipts.map(({ quantity, on }) => ({ quantity: exactText(quantity), on })),
+    payments: lot.payments.map(({ amount, on, home }) => ({
+      amount: paidText(amount),
+      on,
+      home: home === null ? null : exactText(home),
+    })),
+    condition: exactText(lot.condition),
+    storedAt,
+    note,
+    state: apiState(lot, events, day),
+  };
+}
+
+export const stockEventShape = z.strictObject({
+  id: z.string(),
+  lotId: z.string(),
+  kind: z.string(),
+  quantity: decimalShape,
+  on: dayShape,
+  requirementId: z.string().nullable(),
+  amount: decimalShape.nullable(),
+  currency: currencyShape.nullable(),
+  reason: z.string().nullable(),
+});
+
+/** One thing that happened to a lot. Rounds: never. */
+export function apiStockEvent(event: StockEvent): z.output<typeof stockEventShape> {
+  const { id, lotId, kind, quantity, on, requirementId, amount, reason } = event;
+  return {
+    id,
+    lotId,
+    kind,
+    quantity: exactText(quantity),
+    on,
+    requirementId,
+    amount: amount === null ? null : enteredText(amount.amount, amount.currency),
+    currency: amount?.currency ?? null,
+    reason,
+  };
+}

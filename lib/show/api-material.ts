@@ -1,0 +1,37 @@
+import * as z from "zod";
+import type { Material } from "../materials/material.ts";
+import type { Quantity } from "../measure/units.ts";
+import { dayShape, exactText } from "./api-fields.ts";
+
+export const materialShape = z.strictObject({
+  id: z.string(),
+  name: z.string(),
+  category: z.string(),
+  purchaseUnit: z.string(),
+  dimensions: z.record(z.string(), z.string()).describe('each as "value unit"'),
+  recheckDays: z.int().nullable(),
+  exemptFrom: z.array(z.string()),
+  note: z.string().nullable(),
+  archivedOn: dayShape.nullable(),
+});
+
+function sizeText({ value, unit }: Quantity): string {
+  return `${exactText(value)} ${unit}`;
+}
+
+/** A material as it is kept. */
+export function apiMaterial(material: Material): z.output<typeof materialShape> {
+  const { id, name, category, purchaseUnit, recheckDays, exemptFrom, note, archivedOn } = material;
+  const sizes = Object.entries(material.dimensions).map(([called, size]) => [called, sizeText(size)]);
+  return {
+    id,
+    name,
+    category,
+    purchaseUnit,
+    dimensions: Object.fromEntries(sizes),
+    recheckDays,
+    exemptFrom: [...exemptFrom],
+    note,
+    archivedOn,
+  };
+}
