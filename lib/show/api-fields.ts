@@ -19,12 +19,12 @@ export const unitPriceShape = z.strictObject({
 });
 
 /** A decimal as plain digits, exact. Rounds: never. */
-export function exactText(value: Decimal): string {
+export function exactDigits(value: Decimal): string {
   return value.toFixed();
 }
 
 /** The same for what may be absent. */
-export function exactOrNull(value: Decimal | null): string | null {
+export function exactDigitsOrNull(value: Decimal | null): string | null {
   return value === null ? null : value.toFixed();
 }
 
@@ -33,26 +33,26 @@ function padded(value: Decimal, currency: CurrencyCode): string {
 }
 
 /** An amount as entered, with at least the places of its currency: "41.9" is "41.90". Rounds: never. */
-export function enteredText(amount: Decimal, currency: CurrencyCode): string {
+export function enteredDigits(amount: Decimal, currency: CurrencyCode): string {
   return padded(amount, currency);
 }
 
 /** A total. Rounds: to the minor unit, half up. */
-export function totalText(value: Money): string {
+export function totalDigits(value: Money): string {
   return roundToMinorUnit(value).amount.toFixed(MINOR_UNITS[value.currency]);
 }
 
 /** The same for what may not be known. */
-export function totalOrNull(value: Money | null): string | null {
-  return value === null ? null : totalText(value);
+export function totalDigitsOrNull(value: Money | null): string | null {
+  return value === null ? null : totalDigits(value);
 }
 
 /** A unit price for reading. Rounds: to 6 places, half up; totals never come from it. */
-export function unitPriceText(value: Money): string {
+export function unitPriceDigits(value: Money): string {
   return padded(roundHalfUp(value.amount, UNIT_PRICE_PLACES), value.currency);
 }
 
 /** An amount as entered, with its currency. Rounds: never. */
 export function enteredMoney(value: Money): z.output<typeof moneyShape> {
-  return { amount: enteredText(value.amount, value.currency), currency: value.currency };
+  return { amount: enteredDigits(value.amount, value.currency), currency: value.currency };
 }

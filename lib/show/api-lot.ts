@@ -3,15 +3,7 @@ import type { LocalDate } from "../calendar/local-date.ts";
 import type { Decimal } from "../decimal.ts";
 import type { Lot, StockEvent } from "../stock/lot.ts";
 import { lotState } from "../stock/lot-state.ts";
-import {
-  currencyShape,
-  dayShape,
-  decimalShape,
-  enteredMoney,
-  enteredText,
-  exactText,
-  moneyShape,
-} from "./api-fields.ts";
+import { currencyShape, dayShape, decimalShape, enteredDigits, exactDigits } from "./api-fields.ts";
 import { apiFee, feeShape } from "./api-observation.ts";
 
 const heldFor = z.array(z.strictObject({ requirementId: z.string(), quantity: decimalShape }));
@@ -45,7 +37,7 @@ export const lotShape = z.strictObject({
     exemptFrom: z.array(z.string()),
     fees: z.array(feeShape),
   }),
-  paidHome: moneyShape.nullable(),
+  paidHome: decimalShape.nullable().describe("home currency"),
   orderedOn: dayShape,
   acquiredOn: dayShape.nullable().describe("the first day any of it was received"),
   receipts: z.array(z.strictObject({ quantity: decimalShape, on: dayShape })),
@@ -59,25 +51,25 @@ export const lotShape = z.strictObject({
 function apiState(lot: Lot, events: readonly StockEvent[], day: LocalDate): z.output<typeof stateShape> {
   const state = lotState(lot, events, day);
   const byRequirement = (held: ReadonlyMap<string, Decimal>) =>
-    [...held].map(([requirementId, quantity]) => ({ requirementId, quantity: exactText(quantity) }));
+    [...held].map(([requirementId, quantity]) => ({ requirementId, quantity: exactDigits(quantity) }));
   return {
-    free: exactText(state.free),
+    free: exactDigits(state.free),
     allocated: byRequirement(state.allocated),
     drawn: byRequirement(state.drawn),
-    drawnForNone: exactText(state.drawnForNone),
-    returned: exactText(state.returned),
-    sold: exactText(state.sold),
-    writtenOff: exactText(state.writtenOff),
-    found: exactText(state.found),
-    missing: exactText(state.missing),
-    onOrder: exactText(state.onOrder),
+    drawnForNone: exactDigits(state.drawnForNone),
+    returned: exactDigits(state.returned),
+    sold: exactDigits(state.sold),
+    writtenOff: exactDigits(state.writtenOff),
+    found: exactDigits(state.found),
+    missing: exactDigits(state.missing),
+    onOrder: exactDigits(state.onOrder),
   };
 }
 
 /** A lot as it is kept, and where its quantity is on a day. Rounds: never. */
 export function apiLot(lot: Lot, events: readonly StockEvent[], day: LocalDate): z.output<typeof lotShape> {
   const { id, materialId, origin, storeId, terms, observationId, paid, orderedOn, storedAt, note } = lot;
-  const paidText = (amount: Decimal) => enteredText(amount, paid.currency);
+  const paidText = (amount: Decimal) => enteredDigits(amount, paid.currency);
   return {
     id,
     materialId,
@@ -85,7 +77,7 @@ export function apiLot(lot: Lot, events: readonly StockEvent[], day: LocalDate):
     storeId,
     terms,
     observationId,
-    quantity: exactText(lot.quantity),
+    quantity: exactDigits(lot.quantity),
     paid: {
       amount: paidText(paid.amount),
       currency: paid.currency,
@@ -94,16 +86,16 @@ export function apiLot(lot: Lot, events: readonly StockEvent[], day: LocalDate):
       exemptFrom: [...paid.exemptFrom],
       fees: paid.fees.map((fee) => apiFee(fee, paid.currency)),
     },
-    paidHome: lot.paidHome === null ? null : enteredMoney(lot.paidHome),
+    paidHome: lot.paidHome === null ? null : enteredDigits(lot.paidHome.amount, lot.paidHome.currency),
     orderedOn,
     acquiredOn: lot.receipts.map((receipt) => receipt.on).sort()[0] ?? null,
-    receipts: lot.receipts.map(({ quantity, on }) => ({ quantity: exactText(quantity), on })),
+    receipts: lot.receipts.map(({ quantity, on }) => ({ quantity: exactDigits(quantity), on })),
     payments: lot.payments.map(({ amount, on, home }) => ({
       amount: paidText(amount),
       on,
-      home: home === null ? null : exactText(home),
+      home: home === null ? null : exactDigits(home),
     })),
-    condition: exactText(lot.condition),
+    condition: exactDigits(lot.condition),
     storedAt,
     note,
     state: apiState(lot, events, day),
@@ -129,10 +121,10 @@ export function apiStockEvent(event: StockEvent): z.output<typeof stockEventShap
     id,
     lotId,
     kind,
-    quantity: exactText(quantity),
+    quantity: exactDigits(quantity),
     on,
     requirementId,
-    amount: amount === null ? null : enteredText(amount.amount, amount.currency),
+    amount: amount === null ? null : enteredDigits(amount.amount, amount.currency),
     currency: amount?.currency ?? null,
     reason,
   };

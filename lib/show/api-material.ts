@@ -1,7 +1,7 @@
 import * as z from "zod";
 import type { Material } from "../materials/material.ts";
 import type { Quantity } from "../measure/units.ts";
-import { dayShape, exactText } from "./api-fields.ts";
+import { dayShape, exactDigits } from "./api-fields.ts";
 
 export const materialShape = z.strictObject({
   id: z.string(),
@@ -16,7 +16,7 @@ export const materialShape = z.strictObject({
 });
 
 function sizeText({ value, unit }: Quantity): string {
-  return `${exactText(value)} ${unit}`;
+  return `${exactDigits(value)} ${unit}`;
 }
 
 /** A material as it is kept. */

@@ -5,9 +5,9 @@ import {
   currencyShape,
   dayShape,
   decimalShape,
-  enteredText,
-  exactOrNull,
-  exactText,
+  enteredDigits,
+  exactDigits,
+  exactDigitsOrNull,
   spanShape,
 } from "./api-fields.ts";
 
@@ -22,11 +22,11 @@ export const feeShape = z.strictObject({
 
 /** A fee as entered; its amounts are in `currency`. */
 export function apiFee(fee: Fee, currency: CurrencyCode): z.output<typeof feeShape> {
-  const text = (value: Fee["amount"]) => (value === null ? null : enteredText(value, currency));
+  const text = (value: Fee["amount"]) => (value === null ? null : enteredDigits(value, currency));
   return {
     name: fee.name,
     amount: text(fee.amount),
-    percent: exactOrNull(fee.percent),
+    percent: exactDigitsOrNull(fee.percent),
     basis: fee.basis,
     freeFrom: text(fee.freeFrom),
     taxable: fee.taxable,
@@ -63,15 +63,15 @@ export function apiObservation(seen: Observation): z.output<typeof observationSh
     storeId,
     seenOn,
     terms,
-    amount: amount === null ? null : enteredText(amount.amount, amount.currency),
+    amount: amount === null ? null : enteredDigits(amount.amount, amount.currency),
     currency: amount?.currency ?? null,
-    per: { quantity: exactText(per.quantity), unit: per.unit },
+    per: { quantity: exactDigits(per.quantity), unit: per.unit },
     taxIncluded,
     taxRegion,
     exemptFrom: [...seen.exemptFrom],
-    minQuantity: exactOrNull(seen.minQuantity),
-    maxQuantity: exactOrNull(seen.maxQuantity),
-    packSize: exactOrNull(seen.packSize),
+    minQuantity: exactDigitsOrNull(seen.minQuantity),
+    maxQuantity: exactDigitsOrNull(seen.maxQuantity),
+    packSize: exactDigitsOrNull(seen.packSize),
     from,
     until,
     fees: amount === null ? [] : seen.fees.map((fee) => apiFee(fee, amount.currency)),

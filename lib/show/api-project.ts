@@ -1,17 +1,22 @@
 import * as z from "zod";
 import type { LocalDate } from "../calendar/local-date.ts";
+import type { Money } from "../money/money.ts";
 import type { Project, Requirement, RequirementRevision } from "../projects/project.ts";
 import { revisionOn, statusOn } from "../projects/revisions.ts";
-import { dayShape, decimalShape, enteredMoney, exactText, moneyShape } from "./api-fields.ts";
+import { dayShape, decimalShape, enteredDigits, exactDigits } from "./api-fields.ts";
 
 export const projectShape = z.strictObject({
   id: z.string(),
   name: z.string(),
   status: z.string().nullable().describe("on the day asked for"),
   statuses: z.array(z.strictObject({ status: z.string(), from: dayShape })),
-  budget: moneyShape.nullable(),
+  budget: decimalShape.nullable().describe("home currency, all in"),
   note: z.string().nullable(),
 });
+
+function entered(value: Money | null): string | null {
+  return value === null ? null : enteredDigits(value.amount, value.currency);
+}
 
 /** A project and its status on a day. */
 export function apiProject(project: Project, day: LocalDate): z.output<typeof projectShape> {
@@ -21,7 +26,7 @@ export function apiProject(project: Project, day: LocalDate): z.output<typeof pr
     name,
     status: statusOn(project, day),
     statuses: project.statuses.map(({ status, from }) => ({ status, from })),
-    budget: budget === null ? null : enteredMoney(budget),
+    budget: entered(budget),
     note,
   };
 }
@@ -32,7 +37,7 @@ const revisionShape = z.strictObject({
   unit: z.string(),
   wastePercent: decimalShape,
   neededBy: dayShape,
-  budgetUnitPrice: moneyShape.nullable(),
+  budgetUnitPrice: decimalShape.nullable().describe("home currency, all in, per purchase unit"),
   acceptsUsed: z.boolean(),
 });
 
@@ -40,7 +45,7 @@ export const requirementShape = z.strictObject({
   id: z.string(),
   projectId: z.string(),
   materialId: z.string(),
-  current: revisionShape.nullable().describe("what it asks for on the day asked for"),
+  ...revisionShape.partial().shape,
   revisions: z.array(revisionShape),
   alternatives: z.array(z.strictObject({ materialId: z.string(), factor: decimalShape })),
   closedOn: dayShape.nullable(),
@@ -50,16 +55,16 @@ function apiRevision(revision: RequirementRevision): z.output<typeof revisionSha
   const { validFrom, quantity, unit, wastePercent, neededBy, budgetUnitPrice, acceptsUsed } = revision;
   return {
     validFrom,
-    quantity: exactText(quantity),
+    quantity: exactDigits(quantity),
     unit,
-    wastePercent: exactText(wastePercent),
+    wastePercent: exactDigits(wastePercent),
     neededBy,
-    budgetUnitPrice: budgetUnitPrice === null ? null : enteredMoney(budgetUnitPrice),
+    budgetUnitPrice: entered(budgetUnitPrice),
     acceptsUsed,
   };
 }
 
-/** A requirement, its revisions, and the one that holds on a day. */
+/** A requirement as it asks on a day (nothing of it before its first revision), and all its revisions. */
 export function apiRequirement(requirement: Requirement, day: LocalDate): z.output<typeof requirementShape> {
   const { id, projectId, materialId, closedOn } = requirement;
   const current = revisionOn(requirement, day);
@@ -67,11 +72,11 @@ export function apiRequirement(requirement: Requirement, day: LocalDate): z.outp
     id,
     projectId,
     materialId,
-    current: current === null ? null : apiRevision(current),
+    ...(current === null ? {} : apiRevision(current)),
     revisions: requirement.revisions.map(apiRevision),
     alternatives: requirement.alternatives.map((one) => ({
       materialId: one.materialId,
-      factor: exactText(one.factor),
+      factor: exactDigits(one.factor),
     })),
     closedOn,
   };

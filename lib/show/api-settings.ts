@@ -5,7 +5,7 @@ import type { Decimal } from "../decimal.ts";
 import type { CurrencyCode } from "../money/currencies.ts";
 import type { ExchangeRate } from "../rates/exchange-rate.ts";
 import type { Registration, TaxRegion } from "../tax/region.ts";
-import { currencyShape, dayShape, decimalShape, exactText, spanShape } from "./api-fields.ts";
+import { currencyShape, dayShape, decimalShape, exactDigits, spanShape } from "./api-fields.ts";
 
 const moneyRateShape = z.strictObject({ percent: decimalShape, from: dayShape.nullable() });
 
@@ -48,8 +48,8 @@ export function apiWorkspace(workspace: Settings, today: LocalDate): z.output<ty
     homeCurrency,
     taxRegion,
     registeredFor: workspace.registrations.map(({ tax, from, until }) => ({ tax, from, until })),
-    moneyRate: ofToday === null ? null : exactText(ofToday.percent),
-    moneyRates: moneyRates.map(({ percent, from }) => ({ percent: exactText(percent), from })),
+    moneyRate: ofToday === null ? null : exactDigits(ofToday.percent),
+    moneyRates: moneyRates.map(({ percent, from }) => ({ percent: exactDigits(percent), from })),
     recheckDays,
     timeZone,
     today,
@@ -86,7 +86,7 @@ export function apiTaxRegion(region: TaxRegion): z.output<typeof taxRegionShape>
     completeFrom,
     components: region.components.map((one) => ({
       name: one.name,
-      ratePercent: exactText(one.ratePercent),
+      ratePercent: exactDigits(one.ratePercent),
       from: one.from,
       until: one.until,
       base: one.base,
@@ -113,5 +113,5 @@ export function apiExchangeRate({
   rate,
   source,
 }: ExchangeRate): z.output<typeof exchangeRateShape> {
-  return { date: on, base, quote, rate: exactText(rate), source };
+  return { date: on, base, quote, rate: exactDigits(rate), source };
 }

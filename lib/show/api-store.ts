@@ -5,8 +5,8 @@ import {
   dayShape,
   decimalShape,
   enteredMoney,
-  exactOrNull,
-  exactText,
+  exactDigits,
+  exactDigitsOrNull,
   moneyShape,
   spanShape,
 } from "./api-fields.ts";
@@ -47,18 +47,18 @@ export function apiStore(store: Store): z.output<typeof storeShape> {
     currency,
     tripCost: store.tripCost === null ? null : enteredMoney(store.tripCost),
     pricesIncludeTax,
-    distanceKm: exactOrNull(store.distanceKm),
+    distanceKm: exactDigitsOrNull(store.distanceKm),
     discounts: store.discounts.map(({ category, percent, from, until }) => ({
       category,
-      percent: exactText(percent),
+      percent: exactDigits(percent),
       from,
       until,
     })),
     importCharges:
       store.importCharges?.map((charge) => ({
         name: charge.name,
-        percent: exactText(charge.percent),
-        perOrder: exactOrNull(charge.perOrder),
+        percent: exactDigits(charge.percent),
+        perOrder: exactDigitsOrNull(charge.perOrder),
         recoverable: charge.recoverable,
         from: charge.from,
         until: charge.until,
