@@ -5,6 +5,12 @@ import { Refusal } from "./refusal.mjs";
 
 const children = new Set();
 
+/** Notes a process that is to stop when the launcher is told to. */
+export function stopWithLauncher(child) {
+  children.add(child);
+  for (const event of ["exit", "error"]) child.on(event, () => children.delete(child));
+}
+
 /** Passes a stop on to every command still running; called when the launcher itself is told to stop. */
 export function stopCommands() {
   for (const child of children) child.kill("SIGTERM");
@@ -40,14 +46,13 @@ export function startOf(pid) {
 export async function run(command, args, { what, env = {}, shell = false, show = false } = {}) {
   const stdio = ["ignore", show ? "inherit" : "pipe", show ? "inherit" : "pipe"];
   const child = spawn(command, args, { cwd: ROOT, env: { ...process.env, ...QUIET, ...env }, stdio, shell });
-  children.add(child);
+  stopWithLauncher(child);
   let output = "";
   for (const stream of [child.stdout, child.stderr]) stream?.on("data", (chunk) => (output += chunk));
   const code = await new Promise((settle, fail) => {
     child.on("error", fail);
     child.on("close", (exit, signal) => settle(exit ?? signal));
   });
-  children.delete(child);
   if (code === 0) return output;
   const end = output.trim().split("\n").slice(-40).join("\n");
   throw new Refusal(`${what ?? command} failed (${code}):\n${end}`);
