@@ -1,0 +1,75 @@
+"use server";
+
+import { redirect } from "next/navigation";
+import { getLocale, getTranslations } from "next-intl/server";
+import { addStore, archiveStore, changeStore, restoreStore } from "../../../lib/data/stores.ts";
+import { storeEntry, storePatch } from "../../../lib/prices/store-entry.ts";
+import { answer, writeChecked } from "../../_forms/answer.ts";
+import { fieldNames } from "../../_forms/field-names.ts";
+import { typed } from "../../_forms/typed.ts";
+import type { FormState } from "../../_ui/form-state.ts";
+import { scopeSeen } from "../../_workspace/workspace-seen.ts";
+import { storeTyped } from "./store-typed.ts";
+
+async function names() {
+  const t = await getTranslations("settings.stores");
+  const s = await getTranslations("settings");
+  return fieldNames({
+    name: t("nameLabel"),
+    taxRegion: t("taxRegion"),
+    currency: t("currency"),
+    "tripCost amount": t("tripCost"),
+    distanceKm: t("distance"),
+    "discounts percent": t("percent"),
+    "discounts from": s("from"),
+    "discounts until": s("until"),
+    "importCharges name": t("chargeName"),
+    "importCharges percent": t("chargePercent"),
+    "importCharges perOrder": t("perOrder", { currency: "" }),
+    "importCharges from": s("from"),
+    "importCharges until": s("until"),
+  });
+}
+
+/** Adds a store under the id its form was drawn with. */
+export async function addStoreForm(previous: FormState, form: FormData): Promise<FormState> {
+  const input = storeTyped(form, await getLocale());
+  return answer(
+    previous,
+    form,
+    await names(),
+    () =>
+      writeChecked(storeEntry, input, async (entry) =>
+        addStore(await scopeSeen(), typed(form, "id") ?? "", entry),
+      ),
+    () => "/settings/stores?done=store-added",
+  );
+}
+
+/** Changes a store. */
+export async function changeStoreForm(previous: FormState, form: FormData): Promise<FormState> {
+  const input = storeTyped(form, await getLocale());
+  return answer(
+    previous,
+    form,
+    await names(),
+    () =>
+      writeChecked(storePatch, input, async (patch) =>
+        changeStore(await scopeSeen(), typed(form, "storeId") ?? "", patch),
+      ),
+    () => "/settings/stores?done=saved",
+  );
+}
+
+/** Archives a store: it is no longer offered, its prices and figures stay. */
+export async function archiveStoreForm(form: FormData): Promise<void> {
+  const id = typed(form, "id") ?? "";
+  await archiveStore(await scopeSeen(), id);
+  redirect(`/settings/stores?done=store-archived&undo=${encodeURIComponent(id)}`);
+}
+
+/** Brings an archived store back into use. */
+export async function restoreStoreForm(form: FormData): Promise<void> {
+  await restoreStore(await scopeSeen(), typed(form, "id") ?? "");
+  redirect("/settings/stores?done=store-restored");
+}
