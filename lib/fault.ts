@@ -41,6 +41,7 @@ export const FAULT_CODES = [
   "rate-unknown",
   "name-taken",
   "already-closed",
+  "already-in-use",
   "wrong-material",
   "not-an-object",
   "not-a-list",
@@ -48,6 +49,7 @@ export const FAULT_CODES = [
   "not-yes-or-no",
   "not-a-size",
   "same-currency",
+  "used-id",
 ] as const;
 export type FaultCode = (typeof FAULT_CODES)[number];
 

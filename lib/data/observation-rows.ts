@@ -1,0 +1,108 @@
+import "server-only";
+import { localDate } from "../calendar/local-date.ts";
+import { decimal } from "../decimal.ts";
+import type { PurchaseUnit } from "../measure/units.ts";
+import type { Fee, Observation, Terms } from "../prices/observation.ts";
+import { Prisma } from "./generated/client.ts";
+import { dateOf, dateOrNull, dayOrNull, decimalOrNull, digits, digitsOrNull, moneyOrNull } from "./rows.ts";
+
+/** A fee as it is stored: amounts as text. */
+export type StoredFee = Readonly<{
+  name: string;
+  amount: string | null;
+  percent: string | null;
+  basis: Fee["basis"];
+  freeFrom: string | null;
+  taxable: boolean;
+}>;
+
+export type ObservationRow = Readonly<{
+  id: string;
+  material_id: string;
+  store_id: string;
+  seen_on: string;
+  terms: Terms;
+  amount: string | null;
+  currency: string | null;
+  per_quantity: string;
+  per_unit: PurchaseUnit;
+  tax_included: boolean;
+  tax_region: string | null;
+  exempt_from: readonly string[];
+  min_quantity: string | null;
+  max_quantity: string | null;
+  pack_size: string | null;
+  from_day: string | null;
+  until_day: string | null;
+  fees: readonly StoredFee[];
+  note: string | null;
+}>;
+
+/** The columns of an ObservationRow, of a table called o. */
+export const OBSERVATION_COLUMNS = Prisma.sql`o.id, o.material_id, o.store_id, o.seen_on, o.terms, o.amount::text, o.currency,
+  o.per_quantity::text, o.per_unit, o.tax_included, o.tax_region, o.exempt_from, o.min_quantity::text,
+  o.max_quantity::text, o.pack_size::text, o.from_day, o.until_day, o.fees, o.note`;
+
+export function feeOfStored(fee: StoredFee): Fee {
+  return {
+    ...fee,
+    amount: decimalOrNull(fee.amount),
+    percent: decimalOrNull(fee.percent),
+    freeFrom: decimalOrNull(fee.freeFrom),
+  };
+}
+
+export function storedFee({ name, amount, percent, basis, freeFrom, taxable }: Fee): StoredFee {
+  return {
+    name,
+    amount: digitsOrNull(amount),
+    percent: digitsOrNull(percent),
+    basis,
+    freeFrom: digitsOrNull(freeFrom),
+    taxable,
+  };
+}
+
+export function observationOfRow(row: ObservationRow): Observation {
+  return {
+    id: row.id,
+    materialId: row.material_id,
+    storeId: row.store_id,
+    seenOn: localDate(row.seen_on),
+    terms: row.terms,
+    amount: moneyOrNull(row.amount, row.currency),
+    per: { quantity: decimal(row.per_quantity), unit: row.per_unit },
+    taxIncluded: row.tax_included,
+    taxRegion: row.tax_region,
+    exemptFrom: row.exempt_from,
+    minQuantity: decimalOrNull(row.min_quantity),
+    maxQuantity: decimalOrNull(row.max_quantity),
+    packSize: decimalOrNull(row.pack_size),
+    from: dayOrNull(row.from_day),
+    until: dayOrNull(row.until_day),
+    fees: row.fees.map(feeOfStored),
+    note: row.note,
+  };
+}
+
+/** The columns of an observation that can be corrected, for Prisma. */
+export function correctableColumns(seen: Observation) {
+  return {
+    seenOn: dateOf(seen.seenOn),
+    terms: seen.terms,
+    amount: digitsOrNull(seen.amount?.amount ?? null),
+    currency: seen.amount?.currency ?? null,
+    perQuantity: digits(seen.per.quantity),
+    perUnit: seen.per.unit,
+    taxIncluded: seen.taxIncluded,
+    taxRegion: seen.taxRegion,
+    exemptFrom: [...seen.exemptFrom],
+    minQuantity: digitsOrNull(seen.minQuantity),
+    maxQuantity: digitsOrNull(seen.maxQuantity),
+    packSize: digitsOrNull(seen.packSize),
+    fromDay: dateOrNull(seen.from),
+    untilDay: dateOrNull(seen.until),
+    fees: seen.fees.map(storedFee),
+    note: seen.note,
+  };
+}

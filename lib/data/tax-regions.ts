@@ -1,0 +1,124 @@
+import "server-only";
+import { localDate } from "../calendar/local-date.ts";
+import { decimal } from "../decimal.ts";
+import type { Written } from "../fault.ts";
+import type { TaxComponent, TaxRegion } from "../tax/region.ts";
+import { CANADA } from "../tax/regions-ca.ts";
+import type { TaxRegionEntry } from "../tax/tax-region-entry.ts";
+import { inWorkspace, type Scope, type Tx } from "./client.ts";
+import { Prisma } from "./generated/client.ts";
+import { dateOf, dateOrNull, dayOrNull, digits, row, rows } from "./rows.ts";
+import { accepted, fault, refused, repeated } from "./written.ts";
+
+type ComponentRow = Readonly<{
+  name: string;
+  rate: string;
+  from: string;
+  until: string | null;
+  base: TaxComponent["base"];
+  recoverable: boolean;
+  evidence: string;
+}>;
+type RegionRow = Readonly<{
+  code: string;
+  name: string;
+  country: string | null;
+  complete_from: string;
+  components: readonly ComponentRow[];
+}>;
+type Confirmation = Readonly<{ region: string; component: string; from_day: string }>;
+
+const OWN = Prisma.sql`SELECT t.code, t.name, t.country, t.complete_from,
+  (SELECT coalesce(json_agg(json_build_object('name', c.name, 'rate', c.rate_percent::text, 'from', c.from_day,
+    'until', c.until_day, 'base', c.base, 'recoverable', c.recoverable, 'evidence', c.evidence)
+    ORDER BY c.name, c.from_day), '[]')
+    FROM tax_component c WHERE c.workspace_id = t.workspace_id AND c.region_id = t.id) AS components
+  FROM tax_region t ORDER BY t.code`;
+
+function regionOfRow(stored: RegionRow): TaxRegion {
+  return {
+    code: stored.code,
+    name: stored.name,
+    country: stored.country,
+    completeFrom: localDate(stored.complete_from),
+    components: stored.components.map(({ rate, from, until, ...component }) => ({
+      ...component,
+      ratePercent: decimal(rate),
+      from: localDate(from),
+      until: dayOrNull(until),
+      fromMemory: false,
+    })),
+  };
+}
+
+const keyOf = (region: string, component: string, from: string) => `${region}|${component}|${from}`;
+
+/** Shipped regions with the user's confirmations, then the workspace's own, which win over a shipped one of their code. */
+export async function regionsWithin(tx: Tx): Promise<Map<string, TaxRegion>> {
+  const own = await rows<RegionRow>(tx, OWN);
+  const confirmed = new Set(
+    (await rows<Confirmation>(tx, Prisma.sql`SELECT region, component, from_day FROM tax_confirmation`)).map(
+      ({ region, component, from_day }) => keyOf(region, component, from_day),
+    ),
+  );
+  const shipped = CANADA.map((region) => ({
+    ...region,
+    components: region.components.map((component) => ({
+      ...component,
+      fromMemory: component.fromMemory && !confirmed.has(keyOf(region.code, component.name, component.from)),
+    })),
+  }));
+  return new Map([...shipped, ...own.map(regionOfRow)].map((region) => [region.code, region]));
+}
+
+/** Whether a code names a shipped region or one of the workspace's own. */
+export async function isRegionKnown(tx: Tx, code: string): Promise<boolean> {
+  if (CANADA.some((region) => region.code === code)) return true;
+  return (await row(tx, Prisma.sql`SELECT 1 AS one FROM tax_region WHERE code = ${code}`)) !== null;
+}
+
+/** Every region prices of this workspace can be taxed in, by code. */
+export function taxRegions(scope: Scope): Promise<TaxRegion[]> {
+  return inWorkspace(scope, async (tx) => [...(await regionsWithin(tx)).values()]);
+}
+
+/** Writes a region of the workspace's own: new, or its components replaced as a whole (the change log keeps the earlier). */
+export function saveTaxRegion(scope: Scope, entry: TaxRegionEntry): Promise<Written<TaxRegion>> {
+  return inWorkspace(scope, async (tx) => {
+    const data = { name: entry.name, country: entry.country, completeFrom: dateOf(entry.completeFrom) };
+    const there = await tx.taxRegion.findFirst({ where: { code: entry.code }, select: { id: true } });
+    const { id } =
+      there ?? (await tx.taxRegion.create({ data: { code: entry.code, ...data }, select: { id: true } }));
+    if (there !== null) {
+      await tx.taxRegion.updateMany({ where: { id }, data });
+      await tx.taxComponent.deleteMany({ where: { regionId: id } });
+    }
+    await tx.taxComponent.createMany({
+      data: entry.components.map(({ name, ratePercent, from, until, base, recoverable, evidence }) => ({
+        regionId: id,
+        name,
+        ratePercent: digits(ratePercent),
+        fromDay: dateOf(from),
+        untilDay: dateOrNull(until),
+        base,
+        recoverable,
+        evidence,
+      })),
+    });
+    return accepted(entry);
+  });
+}
+
+/** The user looked up the components of a shipped region marked "from memory" and found them right. Faults: unknown-region. */
+export function confirmTaxRegion(scope: Scope, code: string): Promise<Written<TaxRegion>> {
+  return inWorkspace(scope, async (tx) => {
+    const region = (await regionsWithin(tx)).get(code);
+    if (region === undefined) return refused([fault("code", "unknown-region")]);
+    const open = region.components.filter((component) => component.fromMemory);
+    if (open.length === 0) return repeated(region);
+    await tx.taxConfirmation.createMany({
+      data: open.map(({ name, from }) => ({ region: code, component: name, fromDay: dateOf(from) })),
+    });
+    return accepted((await regionsWithin(tx)).get(code) ?? region);
+  });
+}
