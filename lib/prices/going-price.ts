@@ -1,16 +1,122 @@
-import type { LocalDate } from "../calendar/local-date.ts";
+import { DAY_LIMITS } from "../calendar/day-limits.ts";
+import { daysBetween, type LocalDate } from "../calendar/local-date.ts";
+import { type Decimal, decimal } from "../decimal.ts";
+import { purchaseStep } from "../materials/convert.ts";
 import type { Material } from "../materials/material.ts";
+import { money } from "../money/money.ts";
+import { allInPrice } from "./all-in-price.ts";
+import { lacksImportCharges } from "./foreign-store.ts";
+import { tierOf } from "./in-force.ts";
 import type { Observation } from "./observation.ts";
 import type { GoingPrice } from "./offer.ts";
+import { bySighting, recheckDays, seenDay } from "./seen-day.ts";
 import type { Valuation } from "./valuation.ts";
 
-/** knownOn: the day it is looked at from; sightings after `day` and up to it serve to interpolate only. */
+/** One store's shelf prices for its smallest quantity, oldest first. */
+type Shelf = readonly Readonly<{ observation: Observation; seen: LocalDate }>[];
+
+/** Stores that count on the day, each with its shelf sightings known on `knownOn`. */
+function shelves(
+  day: LocalDate,
+  knownOn: LocalDate,
+  observations: readonly Observation[],
+  material: Material,
+  valuation: Valuation,
+): Shelf[] {
+  const stores = new Map<string, Observation[]>();
+  for (const observation of observations) {
+    if (observation.materialId !== material.id || observation.terms !== "shelf") continue;
+    const store = valuation.stores.get(observation.storeId);
+    if (store === undefined || lacksImportCharges(store, valuation)) continue;
+    if (store.archivedOn !== null && store.archivedOn <= day) continue;
+    if (seenDay(observation, valuation) > knownOn) continue;
+    const seen = stores.get(store.id);
+    if (seen) seen.push(observation);
+    else stores.set(store.id, [observation]);
+  }
+  const step = purchaseStep(material.purchaseUnit);
+  return [...stores.values()].map((sightings) => {
+    const known = sightings.filter((observation) => seenDay(observation, valuation) <= day);
+    const tiers = (known.length > 0 ? known : sightings).map((observation) => tierOf(observation, step));
+    const smallest = tiers.reduce((least, tier) => (tier.lessThan(least) ? tier : least));
+    return sightings
+      .filter((observation) => tierOf(observation, step).equals(smallest))
+      .sort(bySighting)
+      .map((observation) => ({ observation, seen: seenDay(observation, valuation) }));
+  });
+}
+
+/** Middle of the values; of an even count the mean of the middle two, unrounded. */
+function median(values: readonly Decimal[]): Decimal | null {
+  const sorted = [...values].sort((a, b) => a.comparedTo(b));
+  const upper = sorted[sorted.length >> 1];
+  const lower = sorted[(sorted.length - 1) >> 1];
+  return upper === undefined || lower === undefined ? null : upper.plus(lower).dividedBy(decimal(2));
+}
+
+/** The newest sighting whose price has begun on the day, however old. */
+function newestOn(shelf: Shelf, day: LocalDate): Shelf[number] | undefined {
+  return shelf.findLast(({ observation, seen }) => seen <= day && (observation.from ?? day) <= day);
+}
+
+/**
+ * The going price of a material on a day (R7): the median over stores of each store's newest shelf price for its smallest
+ * quantity, all in as of the day, without order charges.
+ *     fresh         no older than the recheck interval, or within its stated end
+ *     interpolated  none fresh, and a past day: linear by days between a store's shelf prices on either side, at most
+ *                   three recheck intervals apart
+ *     older         none of these: no older than three recheck intervals
+ * knownOn: the day it is looked at from. Sightings after `day` and up to it serve to interpolate only, so that the answer
+ * as of the day itself never changes by what is seen later (R11). Foreign stores count once their import charges are
+ * confirmed. Units: home currency per purchase unit. Rounds: never. None: not known. Source: rules.md R7.
+ */
 export function goingPriceOn(
-  _day: LocalDate,
-  _observations: readonly Observation[],
-  _material: Material,
-  _valuation: Valuation,
-  _knownOn: LocalDate = _day,
+  day: LocalDate,
+  observations: readonly Observation[],
+  material: Material,
+  valuation: Valuation,
+  knownOn: LocalDate = day,
 ): GoingPrice {
-  throw new Error("not built yet");
+  const interval = recheckDays(material, valuation);
+  const longest = interval * DAY_LIMITS.recheckIntervals;
+  const stores = shelves(day, knownOn > day ? knownOn : day, observations, material, valuation);
+  const priceOf = (observation: Observation): Decimal | null => {
+    const price = allInPrice(observation, material, valuation, day);
+    return price.known ? price.price.amount : null;
+  };
+  const newest = stores.flatMap((shelf) => newestOn(shelf, day) ?? []);
+  const over = (values: readonly (Decimal | null)[], kind: "fresh" | "older" | "interpolated") => {
+    const known = values.filter((value) => value !== null);
+    const middle = median(known);
+    if (middle === null) return null;
+    const price = money(middle, valuation.homeCurrency);
+    return { known: true, price, unit: material.purchaseUnit, stores: known.length, kind } as const;
+  };
+  const ended = ({ observation }: Shelf[number]) => observation.until !== null && observation.until < day;
+  const fresh = newest.filter(
+    (one) => !ended(one) && (one.observation.until !== null || daysBetween(one.seen, day) <= interval),
+  );
+  const between = (shelf: Shelf): Decimal | null => {
+    const before = newestOn(shelf, day);
+    const after = shelf.find(({ seen }) => seen > day);
+    if (before === undefined || after === undefined) return null;
+    const apart = daysBetween(before.seen, after.seen);
+    const left = priceOf(before.observation);
+    const right = priceOf(after.observation);
+    if (apart > longest || left === null || right === null) return null;
+    return left.plus(right.minus(left).times(daysBetween(before.seen, day)).dividedBy(apart));
+  };
+  return (
+    over(
+      fresh.map(({ observation }) => priceOf(observation)),
+      "fresh",
+    ) ??
+    over(stores.map(between), "interpolated") ??
+    over(
+      newest
+        .filter(({ seen }) => daysBetween(seen, day) <= longest)
+        .map(({ observation }) => priceOf(observation)),
+      "older",
+    ) ?? { known: false }
+  );
 }

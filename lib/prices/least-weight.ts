@@ -6,15 +6,29 @@ export type Chosen = Readonly<{ amounts: readonly bigint[]; weight: bigint }>;
 
 type State = Readonly<{ left: bigint; weight: bigint; amount: bigint; before: State | null }>;
 
+export function lesser(a: bigint, b: bigint): bigint {
+  return a < b ? a : b;
+}
+
+function greater(a: bigint, b: bigint): bigint {
+  return a > b ? a : b;
+}
+
+/** The next whole number of packs. */
 export function upTo(value: bigint, pack: bigint): bigint {
   const packs = value / pack;
   return packs * pack === value ? value : (packs + 1n) * pack;
 }
 
-function lcm(a: bigint, b: bigint): bigint {
+/** The greatest common divisor of two whole numbers, by Euclid's algorithm; of 0 and b: b. */
+export function greatestDivisor(a: bigint, b: bigint): bigint {
   let [x, y] = [a, b];
   while (y !== 0n) [x, y] = [y, x % y];
-  return (a / x) * b;
+  return x;
+}
+
+function commonMultiple(a: bigint, b: bigint): bigint {
+  return (a / greatestDivisor(a, b)) * b;
 }
 
 /**
@@ -27,7 +41,7 @@ export function relaxedWeight(choices: readonly Choice[], need: bigint, first = 
   for (let at = first; at < choices.length && left > 0n; at += 1) {
     const choice = choices[at];
     if (choice === undefined) break;
-    const some = choice.max < left ? choice.max : left;
+    const some = lesser(choice.max, left);
     total += some * choice.weight;
     left -= some;
   }
@@ -37,7 +51,7 @@ export function relaxedWeight(choices: readonly Choice[], need: bigint, first = 
 /** The least amount of a choice that covers what is left; null: it cannot. */
 function closing(choice: Choice, left: bigint): bigint | null {
   if (left <= 0n) return 0n;
-  const amount = upTo(left > choice.min ? left : choice.min, choice.pack);
+  const amount = upTo(greater(left, choice.min), choice.pack);
   return amount > choice.max ? null : amount;
 }
 
@@ -97,9 +111,9 @@ function closedBy(
     if (choice === undefined) continue;
     const lighter = index < closingAt;
     const reaches = lighter
-      ? choices.map((other) => lcm(choice.pack, other.pack))
-      : [lcm(choice.pack, close.pack)];
-    const reach = reaches.reduce((most, one) => (one > most ? one : most), choice.pack);
+      ? choices.map((other) => commonMultiple(choice.pack, other.pack))
+      : [commonMultiple(choice.pack, close.pack)];
+    const reach = reaches.reduce(greater, choice.pack);
     const rest = choices.filter((_, other) => other === closingAt || order.indexOf(other) > layer);
     const next: State[] = [];
     for (const before of states) {
@@ -134,7 +148,7 @@ function quickCover(choices: readonly Choice[], need: bigint): Chosen | null {
       for (const index of others) {
         const choice = choices[index];
         if (choice === undefined || choice.weight > close.weight) continue;
-        const most = choice.max < left ? choice.max : left;
+        const most = lesser(choice.max, left);
         const some = most - (most % choice.pack);
         if (some < choice.min || some <= 0n) continue;
         amounts[index] = some;
@@ -161,7 +175,7 @@ function quickCover(choices: readonly Choice[], need: bigint): Chosen | null {
 export function leastWeight(choices: readonly Choice[], need: bigint): Chosen | null {
   if (need <= 0n) return { amounts: choices.map(() => 0n), weight: 0n };
   const usable = choices.map((choice) => {
-    const enough = upTo(need > choice.min ? need : choice.min, choice.pack);
+    const enough = upTo(greater(need, choice.min), choice.pack);
     return enough < choice.max ? { ...choice, max: enough } : choice;
   });
   const least = relaxedWeight(usable, need);

@@ -1,13 +1,19 @@
 import type { LocalDate } from "../calendar/local-date.ts";
-import type { Decimal } from "../decimal.ts";
+import { within } from "../calendar/local-date.ts";
+import { type Decimal, ONE } from "../decimal.ts";
+import { convertFor } from "../materials/convert.ts";
 import type { Material } from "../materials/material.ts";
 import type { UnitCode } from "../measure/units.ts";
 import type { CurrencyCode } from "../money/currencies.ts";
-import type { Money } from "../money/money.ts";
+import { type Money, money } from "../money/money.ts";
+import { allInPriceIn } from "./all-in-price.ts";
+import { lacksImportCharges } from "./foreign-store.ts";
 import type { Observation, Terms } from "./observation.ts";
 import type { NoPriceReason } from "./offer.ts";
+import { bySighting, seenDay } from "./seen-day.ts";
 import type { Valuation } from "./valuation.ts";
 
+/** What a series is read in. unit: the purchase unit or a measure. "as-seen": each in the currency of its tag. */
 export type SeriesTerms = Readonly<{
   from: LocalDate | null;
   until: LocalDate | null;
@@ -29,11 +35,50 @@ export type SeriesPoint = Readonly<
   } & ({ known: true; price: Money } | { known: false; reason: NoPriceReason })
 >;
 
+/**
+ * Every sighting of a material between two days (both counted), each valued on its own day: its day's tax, discount and
+ * rate (R2), so that a point never moves. One that cannot be valued, or not read in the unit, says why; a "none left" is
+ * a point without a price. Per unit: price per purchase unit / units in one purchase unit.
+ * Units: currency and unit as asked. Rounds: never (divisions that do not end, to 40 digits). Order: by day, then id.
+ */
 export function priceSeries(
-  _observations: readonly Observation[],
-  _material: Material,
-  _valuation: Valuation,
-  _terms: SeriesTerms,
+  observations: readonly Observation[],
+  material: Material,
+  valuation: Valuation,
+  terms: SeriesTerms,
 ): SeriesPoint[] {
-  throw new Error("not built yet");
+  const inOne = convertFor(material, { value: ONE, unit: material.purchaseUnit }, terms.unit);
+  return observations
+    .filter(({ materialId, seenOn }) => materialId === material.id && within(seenOn, terms.from, terms.until))
+    .sort(bySighting)
+    .map((observation): SeriesPoint => {
+      const { id, storeId, seenOn, minQuantity, amount } = observation;
+      const store = valuation.stores.get(storeId);
+      const shown = {
+        observationId: id,
+        storeId,
+        seenOn,
+        terms: observation.terms,
+        minQuantity,
+        beforeImportCharges: store !== undefined && lacksImportCharges(store, valuation),
+      };
+      if (!inOne.ok) return { ...shown, known: false, reason: "unit-not-convertible" };
+      const asSeen = amount?.currency ?? valuation.homeCurrency;
+      const currency =
+        terms.currency === "home"
+          ? valuation.homeCurrency
+          : terms.currency === "as-seen"
+            ? asSeen
+            : terms.currency;
+      const valued = allInPriceIn(
+        currency,
+        observation,
+        material,
+        valuation,
+        seenDay(observation, valuation),
+      );
+      if (!valued.known) return { ...shown, known: false, reason: valued.reason };
+      const price = terms.basis === "before-tax" ? valued.beforeTax : valued.price;
+      return { ...shown, known: true, price: money(price.amount.dividedBy(inOne.value), currency) };
+    });
 }
