@@ -1,5 +1,5 @@
 import type { PurchaseUnit } from "../../lib/measure/units.ts";
-import type { Terms } from "../../lib/prices/observation.ts";
+import { TERMS, type Terms } from "../../lib/prices/observation.ts";
 
 /** The aisle form's own words: small, typed, without a library, because the form will also work with no signal. */
 export const LOG_WORDS = {
@@ -11,10 +11,11 @@ export const LOG_WORDS = {
     noSuchMaterial: "No material with these words",
     store: "Store",
     amount: "Price on the tag",
-    understood: (amount: string) => `Read as ${amount}`,
-    notUnderstood: "Cannot read this as an amount. Type it as on the tag, for example 42.97",
+    readAs: "Read as",
+    notUnderstood: "Cannot tell this amount. Type it as on the tag, for example 42.97",
     per: "For how many",
-    unit: "of",
+    unit: "Of",
+    asBought: "as it is bought",
     tax: "Tax",
     taxOut: "Before tax",
     taxIn: "Tax included",
@@ -30,13 +31,12 @@ export const LOG_WORDS = {
     keep: "Keep this price",
     keeping: "Keeping …",
     keepNothing: "Keep: none left",
-    allIn: (amount: string, unit: string) => `${amount} all in, each ${unit}.`,
+    allIn: (amount: string, currency: string, unit: string) =>
+      unit === "each" ? `${amount} ${currency} each, all in.` : `${amount} ${currency} per ${unit}, all in.`,
     over: (amount: string, store: string) => `${amount} over ${store}.`,
     under: (amount: string, store: string) => `${amount} under ${store}.`,
-    same: (store: string) => `The same as ${store}.`,
+    same: (_amount: string, store: string) => `The same as ${store}.`,
     firstPrice: "No other price of it in force.",
-    underGoing: (amount: string) => `${amount} under the going price.`,
-    overGoing: (amount: string) => `${amount} over the going price.`,
     paid: (amount: string, day: string, project: string | null) =>
       project === null ? `Last paid ${amount}, ${day}.` : `Last paid ${amount}, ${day}, for ${project}.`,
     open: (quantity: string, unit: string) => `${quantity} ${unit} still to buy.`,
@@ -50,8 +50,86 @@ export const LOG_WORDS = {
       "no-amount": "No amount yet.",
     },
     importCharges: "Before import charges: they are not confirmed for this store.",
-    notKept: "Not kept: the program did not answer. What you typed is still here; try again.",
-    faults: "Not kept yet. See the marked fields.",
+    faults: "Not kept yet. Put these right:",
+    kept: (store: string, material: string) => `Kept: ${material} at ${store}.`,
+    undo: "Undo",
+    undone: "Taken back. The price counts no more.",
+    bringBack: "Bring it back",
+    back: "Back again. The price counts.",
+    cannot: "This could not be changed: it is no longer there.",
+    meansTitle: "What this price means",
+    lowestEver: (sightings: number, months: number) =>
+      months > 0
+        ? `The lowest of ${sightings} prices seen in ${months === 1 ? "a month" : `${months} months`}.`
+        : "The lowest seen so far.",
+    lowestIn: (months: number) =>
+      months === 0
+        ? "As low was seen within the last month."
+        : `The lowest in ${months === 1 ? "a month" : `${months} months`}.`,
+    firstSighting: "The first price of it: nothing to hold it against yet.",
+    underGoing: (amount: string, stores: number) =>
+      `${amount} under the going price of ${stores === 1 ? "one store" : `${stores} stores`}.`,
+    overGoing: (amount: string, stores: number) =>
+      `${amount} over the going price of ${stores === 1 ? "one store" : `${stores} stores`}.`,
+    atGoing: "At the going price.",
+    underBest: (amount: string, store: string) => `${amount} each under ${store}, the best offer elsewhere.`,
+    overBest: (amount: string, store: string) => `${amount} each over ${store}, the best offer elsewhere.`,
+    sameBest: (_amount: string, store: string) => `The same as ${store}, the best offer elsewhere.`,
+    paidUnder: (amount: string, paid: string) => `${amount} under what was last paid: ${paid}.`,
+    paidOver: (amount: string, paid: string) => `${amount} over what was last paid: ${paid}.`,
+    paidSame: (_amount: string, paid: string) => `The same as was last paid: ${paid}.`,
+    paidWhat: (amount: string, day: string, projects: string) =>
+      projects === "" ? `${amount} on ${day}` : `${amount} on ${day}, for ${projects}`,
+    covers: (quantity: string, unit: string) => `It covers ${quantity} ${unit} of need.`,
+    coversPart: (quantity: string, open: string, unit: string) =>
+      `It covers ${quantity} of the ${open} ${unit} of need.`,
+    allUnder: (quantity: string, amount: string, currency: string) =>
+      `Buying all ${quantity} here is ${amount} ${currency} under the best offers elsewhere.`,
+    allOver: (quantity: string, amount: string, currency: string) =>
+      `Buying all ${quantity} here is ${amount} ${currency} over the best offers elsewhere.`,
+    allSame: (quantity: string) => `Buying all ${quantity} here costs the same as elsewhere.`,
+    noOffer: {
+      lapsed: "It is no offer today: it has lapsed.",
+      "not-yet": "It is no offer today: it begins later.",
+      replaced: "A newer price at this store stands in its place.",
+      "none-left":
+        "Noted: none left at this store. Its other prices of this material count no more until one is seen again.",
+      "too-old": "It is too old to count as an offer.",
+      receipt: "A receipt is history, not an offer: it says what was paid.",
+      "used-not-accepted": "It is a used one, and no project accepts used.",
+      "before-import-charges":
+        "Before import charges: until they are confirmed for this store it is never the best offer.",
+      "nothing-left-of-it": "Nothing is left of this offer.",
+      "archived-store": "This store is archived.",
+      "tax-unknown": "It cannot be compared: the tax at this store on this day is not known.",
+      "rate-unknown": "It cannot be compared: no exchange rate is recent enough.",
+      "unit-not-convertible":
+        "It cannot be compared: this unit cannot be read in the unit the material is bought by.",
+      "region-unknown": "It cannot be compared: the tax region of this store is not known.",
+      "store-unknown": "It cannot be compared: the store is not known.",
+      "no-amount": "No amount was given.",
+    },
+    boughtTitle: "Bought some of it?",
+    boughtNote: "One tap records the lot at this price and sets it aside.",
+    howMany: "How many",
+    forWhat: "For",
+    forNone: "No project: free stock",
+    needLine: (project: string, open: string, unit: string, day: string) =>
+      `${project}: ${open} ${unit} open, by ${day}`,
+    boughtOn: "Bought on",
+    bought: (quantity: string) => `Bought ${quantity} of it`,
+    boughtSaving: "Recording …",
+    boughtDone: (quantity: string, unit: string, material: string) =>
+      `Recorded: ${quantity} ${unit} of ${material}.`,
+    toLot: "See the lot",
+    next: "Log the next price",
+    noStores: "First a store",
+    noStoresText: "A price is seen somewhere: name the store, its tax region and its currency.",
+    addStore: "Add a store",
+    noMaterials: "First a material",
+    noMaterialsText: "A price is the price of something: add the material once, then log it in seconds.",
+    addMaterial: "Add a material",
+    newMaterial: "Not in the list? Add a material",
   },
 } as const;
 
@@ -63,7 +141,7 @@ export function logWords(_locale: string): LogWords {
 }
 
 /** Terms as a person in a shop says them. */
-export const TERMS_WORDS: Readonly<Record<Terms, string>> = {
+const TERMS_WORDS: Readonly<Record<Terms, string>> = {
   shelf: "Shelf price",
   special: "Special",
   clearance: "Clearance",
@@ -73,6 +151,11 @@ export const TERMS_WORDS: Readonly<Record<Terms, string>> = {
   paid: "Paid (receipt)",
   "none-left": "None left",
 };
+
+export const TERMS_CHOICES: readonly Readonly<{ value: Terms; label: string }>[] = TERMS.map((value) => ({
+  value,
+  label: TERMS_WORDS[value],
+}));
 
 const UNIT_WORDS: Readonly<Record<PurchaseUnit, readonly [string, string]>> = {
   sheet: ["sheet", "sheets"],

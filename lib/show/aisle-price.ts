@@ -3,6 +3,7 @@ import type { Dimensions, Material } from "../materials/material.ts";
 import type { PurchaseUnit } from "../measure/units.ts";
 import { money } from "../money/money.ts";
 import { allInPrice } from "../prices/all-in-price.ts";
+import { lacksImportCharges } from "../prices/foreign-store.ts";
 import type { AllInPrice } from "../prices/offer.ts";
 import type { Store } from "../prices/store.ts";
 import type { Valuation } from "../prices/valuation.ts";
@@ -119,4 +120,11 @@ export function aislePrice(facts: AisleFacts, tag: TypedTag): AllInPrice | null 
     aisleValuation(facts),
     facts.today,
   );
+}
+
+/** True when a store's prices stand before import charges nobody has confirmed: shown, never the best offer (R3). */
+export function isBeforeImportCharges(facts: AisleFacts, storeId: string): boolean {
+  const valuation = aisleValuation(facts);
+  const at = valuation.stores.get(storeId);
+  return at !== undefined && lacksImportCharges(at, valuation);
 }
