@@ -66,6 +66,7 @@ export const LOG_WORDS = {
       months === 0
         ? "As low was seen within the last month."
         : `The lowest in ${months === 1 ? "a month" : `${months} months`}.`,
+    severalStores: "several stores together",
     firstSighting: "The first price of it: nothing to hold it against yet.",
     underGoing: (amount: string, stores: number) =>
       `${amount} under the going price of ${stores === 1 ? "one store" : `${stores} stores`}.`,
