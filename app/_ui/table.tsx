@@ -17,13 +17,19 @@ export type TableProps = Readonly<{
   foot?: readonly ReactNode[];
   /** Narrowest the table may get before it scrolls inside its box. */
   least?: string;
+  /** On a phone each row becomes a small sheet of its own, every figure beside its name. */
+  cards?: boolean;
 }>;
 
 /** A box that scrolls takes the focus, so that the arrow keys can move it. */
 const SCROLLS = { tabIndex: 0 };
 
 /** A ruled table: figures at the end, tabular; on a phone it scrolls inside its own box, reachable by keyboard. */
-export function Table({ caption, captionHidden, columns, rows, foot, least = "32rem" }: TableProps) {
+export function Table({ caption, captionHidden, columns, rows, foot, least = "32rem", cards }: TableProps) {
+  const named = (index: number) => {
+    const label = columns[index]?.label;
+    return cards && typeof label === "string" ? label : undefined;
+  };
   const side = (index: number) => (columns[index]?.figures ? style.figures : undefined);
   return (
     <section
@@ -31,7 +37,10 @@ export function Table({ caption, captionHidden, columns, rows, foot, least = "32
       {...SCROLLS}
       aria-label={typeof caption === "string" ? caption : undefined}
     >
-      <table className={style.table} style={{ "--least": least } as CSSProperties}>
+      <table
+        className={cards ? `${style.table} ${style.cards}` : style.table}
+        style={{ "--least": least } as CSSProperties}
+      >
         <caption className={captionHidden ? style.hidden : style.caption}>{caption}</caption>
         <thead>
           <tr>
@@ -51,8 +60,8 @@ export function Table({ caption, captionHidden, columns, rows, foot, least = "32
                     {row.cells[index]}
                   </th>
                 ) : (
-                  <td key={column.key} className={side(index)}>
-                    {row.cells[index]}
+                  <td key={column.key} className={side(index)} data-name={named(index)}>
+                    {cards ? <div>{row.cells[index]}</div> : row.cells[index]}
                   </td>
                 ),
               )}
@@ -68,8 +77,8 @@ export function Table({ caption, captionHidden, columns, rows, foot, least = "32
                     {foot[index]}
                   </th>
                 ) : (
-                  <td key={column.key} className={side(index)}>
-                    {foot[index]}
+                  <td key={column.key} className={side(index)} data-name={named(index)}>
+                    {cards ? <div>{foot[index]}</div> : foot[index]}
                   </td>
                 ),
               )}

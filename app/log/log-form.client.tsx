@@ -38,7 +38,7 @@ export function LogForm({ facts, action, id, locale, startMaterial, startStore }
   useEffect(() => setScripted(true), []);
   const material = facts.materials.find((known) => known.id === materialId);
   const store = facts.stores.find((known) => known.id === storeId);
-  const units = material ? [material.unit, ...material.units.filter((one) => one !== material.unit)] : [];
+  const units = material?.units ?? [];
   const chosenUnit = units.find((one) => one === unit) ?? units[0];
   const habit = store?.pricesIncludeTax ?? false;
   const priced = terms !== "none-left";

@@ -57,7 +57,7 @@ export type AisleMaterial = Readonly<{
   name: string;
   category: Category;
   unit: PurchaseUnit;
-  /** Units a tag of it can be priced in. */
+  /** Units a tag of it can be priced in, its own first. */
   units: readonly PurchaseUnit[];
   dimensions: Readonly<Partial<Record<DimensionName, Readonly<{ value: string; unit: UnitCode }>>>>;
   exemptFrom: readonly string[];

@@ -2,15 +2,14 @@ import type { LocalDate } from "../calendar/local-date.ts";
 import { ONE, ZERO } from "../decimal.ts";
 import type { ExposureFacts } from "../exposure/exposure.ts";
 import type { WorkspaceExposure } from "../exposure/exposure-figures.ts";
-import { convertFor } from "../materials/convert.ts";
 import type { Material } from "../materials/material.ts";
-import { PURCHASE_UNITS, type PurchaseUnit } from "../measure/units.ts";
 import { goingPriceOn } from "../prices/going-price.ts";
 import type { Observation } from "../prices/observation.ts";
 import type { Offer } from "../prices/offer.ts";
 import { offersOn } from "../prices/offers.ts";
 import type { AisleMaterial } from "./aisle-facts.ts";
 import { lastPaid } from "./last-paid.ts";
+import { usableUnits } from "./usable-units.ts";
 
 /** Each store's cheapest offer for new material in a usual quantity, the cheapest first. */
 function cheapestPerStore(offers: readonly Offer[]): Offer[] {
@@ -21,12 +20,6 @@ function cheapestPerStore(offers: readonly Offer[]): Offer[] {
     if (!before || offer.price.amount.lessThan(before.price.amount)) byStore.set(offer.storeId, offer);
   }
   return [...byStore.values()].sort((a, b) => a.price.amount.comparedTo(b.price.amount));
-}
-
-function unitsOf(material: Material): PurchaseUnit[] {
-  return PURCHASE_UNITS.filter(
-    (unit) => convertFor(material, { value: ONE, unit }, material.purchaseUnit).ok,
-  );
 }
 
 function lastSeen(observations: readonly Observation[]): LocalDate | null {
@@ -59,7 +52,7 @@ export function plainMaterial(
     name: material.name,
     category: material.category,
     unit: material.purchaseUnit,
-    units: unitsOf(material),
+    units: usableUnits(material),
     dimensions: Object.fromEntries(
       Object.entries(material.dimensions).map(([name, size]) => [
         name,

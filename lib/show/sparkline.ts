@@ -21,9 +21,18 @@ export function sparkline(values: readonly DayValue[], width: number, height: nu
   const low = Decimal.min(...sorted.map(({ value }) => value));
   const range = high.minus(low);
   const at = ({ on, value }: DayValue): readonly [string, string] => {
-    const x = decimal(daysBetween(first.on, on)).dividedBy(span).times(width - 2 * EDGE).plus(EDGE);
+    const x = decimal(daysBetween(first.on, on))
+      .dividedBy(span)
+      .times(width - 2 * EDGE)
+      .plus(EDGE);
     const down = range.isZero() ? decimal("0.5") : ONE.minus(value.minus(low).dividedBy(range));
-    return [x.toFixed(1), down.times(height - 2 * EDGE).plus(EDGE).toFixed(1)];
+    return [
+      x.toFixed(1),
+      down
+        .times(height - 2 * EDGE)
+        .plus(EDGE)
+        .toFixed(1),
+    ];
   };
   const [lastX, lastY] = at(last);
   return { path: `M${sorted.map((one) => at(one).join(" ")).join("L")}`, lastX, lastY };
