@@ -28,3 +28,11 @@ export function groupedBy<T>(things: readonly T[], keyOf: (thing: T) => string):
   }
   return groups;
 }
+
+/** A material of the facts. @throws {RangeError} when it is not there: facts must name every material they use. */
+export function materialOf(facts: Pick<ExposureFacts, "materials">, id: string): Material {
+  const material = facts.materials.get(id);
+  if (material === undefined)
+    throw new RangeError(`the material ${id} is used and not among the facts: load it with them`);
+  return material;
+}

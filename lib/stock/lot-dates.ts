@@ -1,19 +1,10 @@
 import type { LocalDate } from "../calendar/local-date.ts";
 import { type Decimal, ZERO } from "../decimal.ts";
-import type { Lot, Receipt, StockEvent } from "./lot.ts";
+import type { Lot, StockEvent } from "./lot.ts";
 
-/**
- * What came in and when. A lot that is no special order and names no receipts came in whole on the day it was ordered:
- * a plain purchase is one day. Source: rules.md R9.
- */
-export function receiptsOf(lot: Lot): readonly Receipt[] {
-  if (lot.receipts.length > 0 || lot.origin === "special-order") return lot.receipts;
-  return [{ quantity: lot.quantity, on: lot.orderedOn }];
-}
-
-/** How much of a lot had come in by the end of a day. Units: purchase units. */
+/** How much of a lot had come in by the end of a day. Units: purchase units. No receipts: nothing has come in yet (R9). */
 export function receivedBy(lot: Lot, day: LocalDate): Decimal {
-  return receiptsOf(lot).reduce(
+  return lot.receipts.reduce(
     (total, receipt) => (receipt.on <= day ? total.plus(receipt.quantity) : total),
     ZERO,
   );

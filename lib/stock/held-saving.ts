@@ -1,0 +1,42 @@
+import type { LocalDate } from "../calendar/local-date.ts";
+import type { Decimal } from "../decimal.ts";
+import { type Money, roundToMinorUnit, subtract, times } from "../money/money.ts";
+import type { GoingPrice } from "../prices/offer.ts";
+import { carryingCost, type MoneyRate } from "./carrying.ts";
+import type { Lot } from "./lot.ts";
+import type { KnownLotCost } from "./lot-cost.ts";
+
+/**
+ * What a quantity of a lot is worth at a going price: price x quantity x the lot's condition; null when there is none.
+ * Units: home currency. Rounds: once, half up, to the minor unit (one of the four amounts of a row). Source: rules.md R10.
+ */
+export function goingValue(lot: Lot, quantity: Decimal, going: GoingPrice): Money | null {
+  return going.known ? roundToMinorUnit(times(going.price, quantity.times(lot.condition))) : null;
+}
+
+/**
+ * A quantity's part of what its lot cost to hold until a day: the lot's carrying cost x charged / lot quantity.
+ * charged: of the quantity, what was paid for. null: no money rate. Units: home currency. Rounds: once, half up. Source: rules.md R10.
+ */
+export function carryingShare(
+  lot: Lot,
+  charged: Decimal,
+  cost: KnownLotCost,
+  rates: readonly MoneyRate[],
+  until: LocalDate,
+): Money | null {
+  const whole = carryingCost(cost.payments, rates, until, cost.cost.currency);
+  if (whole === null) return null;
+  const share = whole.amount.times(charged).dividedBy(lot.quantity);
+  return roundToMinorUnit({ amount: share, currency: whole.currency });
+}
+
+/**
+ * The saving on stock: value at the going price - cost - carrying; before carrying cost when that is null; null when the
+ * going price is not known. Units: home currency, each part rounded already. Rounds: never. Source: rules.md R10.
+ */
+export function stockSaving(value: Money | null, cost: Money, carrying: Money | null): Money | null {
+  if (value === null) return null;
+  const before = subtract(value, cost);
+  return carrying === null ? before : subtract(before, carrying);
+}
