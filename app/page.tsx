@@ -65,7 +65,7 @@ export default async function TodayPage({ searchParams }: Readonly<{ searchParam
         }
       />
       <Part title={t("jobs")} note={t("inCurrency", { currency: facts.valuation.homeCurrency })}>
-        <ProjectsTable exposure={figures} names={names} />
+        <ProjectsTable projects={figures.projects} totals={figures.totals} names={names} />
       </Part>
       <OfferTables exposure={figures} names={names} />
       <NeededTable exposure={figures} names={names} />

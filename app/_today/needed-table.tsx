@@ -24,6 +24,7 @@ export async function NeededTable({
       <Table
         caption={t("neededTitle")}
         captionHidden
+        cards
         least="34rem"
         columns={[
           { key: "material", label: t("material") },

@@ -35,6 +35,7 @@ async function OfferTable({ title, note, found, exposure, names, when }: TableOf
       <Table
         caption={title}
         captionHidden
+        cards
         least="38rem"
         columns={[
           { key: "material", label: t("material") },

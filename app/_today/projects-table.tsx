@@ -1,6 +1,6 @@
 import Link from "next/link";
 import { getLocale, getTranslations } from "next-intl/server";
-import type { ExposureTotals, WorkspaceExposure } from "../../lib/exposure/exposure-figures.ts";
+import type { ExposureTotals, ProjectExposure } from "../../lib/exposure/exposure-figures.ts";
 import { type TotalsText, totalsText } from "../../lib/show/exposure-totals-text.ts";
 import { Below, NotKnown } from "../_ui/money-text.tsx";
 import { Table } from "../_ui/table.tsx";
@@ -40,24 +40,26 @@ function cells(totals: ExposureTotals, locale: string, t: Words) {
   ];
 }
 
-/** Every job with what is locked in, what finishing costs, and how that stands against its budget. */
+/** Projects with what is locked in, what finishing costs, and how that stands against the budget. totals: their sum. */
 export async function ProjectsTable({
-  exposure,
+  projects,
+  totals,
   names,
-}: Readonly<{ exposure: WorkspaceExposure; names: Names }>) {
+}: Readonly<{ projects: readonly ProjectExposure[]; totals: ExposureTotals | null; names: Names }>) {
   const t = await getTranslations("today");
   const locale = await getLocale();
   const columns = ["lockedIn", "toFinish", "estimate", "budget", "variance", "tenPercent"] as const;
   return (
     <Table
-      caption={t("inCurrency", { currency: exposure.totals.costToFinish.currency })}
+      caption={t("jobs")}
       captionHidden
+      cards
       least="46rem"
       columns={[
         { key: "project", label: t("project") },
         ...columns.map((key) => ({ key, label: t(key), figures: true })),
       ]}
-      rows={exposure.projects.map((project) => ({
+      rows={projects.map((project) => ({
         key: project.projectId,
         cells: [
           <Link key="name" href={`/projects/${project.projectId}`}>
@@ -66,7 +68,7 @@ export async function ProjectsTable({
           ...cells(project.totals, locale, t),
         ],
       }))}
-      foot={exposure.projects.length > 1 ? [t("all"), ...cells(exposure.totals, locale, t)] : undefined}
+      foot={totals && projects.length > 1 ? [t("all"), ...cells(totals, locale, t)] : undefined}
     />
   );
 }

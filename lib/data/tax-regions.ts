@@ -1,5 +1,5 @@
 import "server-only";
-import { localDate } from "../calendar/local-date.ts";
+import { type LocalDate, localDate } from "../calendar/local-date.ts";
 import { decimal } from "../decimal.ts";
 import type { Written } from "../fault.ts";
 import type { TaxComponent, TaxRegion } from "../tax/region.ts";
@@ -109,15 +109,22 @@ export function saveTaxRegion(scope: Scope, entry: TaxRegionEntry): Promise<Writ
   });
 }
 
-/** The user looked up the components of a shipped region marked "from memory" and found them right. Faults: unknown-region. */
-export function confirmTaxRegion(scope: Scope, code: string): Promise<Written<TaxRegion>> {
+/** The user looked up a shipped component marked "from memory" and found it right. Faults: unknown-region, not-there (no such component). */
+export function confirmTax(
+  scope: Scope,
+  code: string,
+  component: string,
+  from: LocalDate,
+): Promise<Written<TaxRegion>> {
   return inWorkspace(scope, async (tx) => {
     const region = (await regionsWithin(tx)).get(code);
     if (region === undefined) return refused([fault("code", "unknown-region")]);
-    const open = region.components.filter((component) => component.fromMemory);
-    if (open.length === 0) return repeated(region);
-    await tx.taxConfirmation.createMany({
-      data: open.map(({ name, from }) => ({ region: code, component: name, fromDay: dateOf(from) })),
+    const named = region.components.find(({ name, from: first }) => name === component && first === from);
+    if (named === undefined) return refused([fault("component", "not-there")]);
+    if (!named.fromMemory) return repeated(region);
+    await tx.taxConfirmation.create({
+      data: { region: code, component, fromDay: dateOf(from) },
+      select: { id: true },
     });
     return accepted((await regionsWithin(tx)).get(code) ?? region);
   });

@@ -4,7 +4,6 @@ import { CONVERSION_REFUSALS } from "../materials/convert.ts";
 import type { PurchaseUnit } from "../measure/units.ts";
 import type { Money } from "../money/money.ts";
 import type { Take } from "../prices/offer.ts";
-import type { ProjectStatus } from "../projects/project.ts";
 
 /** Why a figure of a line is not whole. The conversion refusals: the required quantity cannot be read in purchase units. */
 export const EXPOSURE_REMARKS = [
@@ -85,7 +84,6 @@ export type ExposureTotals = Readonly<{
 
 export type ProjectExposure = Readonly<{
   projectId: string;
-  status: ProjectStatus;
   lines: readonly RequirementExposure[];
   pools: readonly PoolToBuy[];
   orderCharges: readonly Readonly<{ storeId: string; name: string; amount: Money }>[];

@@ -1,5 +1,5 @@
 import type { LocalDate } from "../calendar/local-date.ts";
-import { type Decimal, ZERO } from "../decimal.ts";
+import { ZERO } from "../decimal.ts";
 import { money } from "../money/money.ts";
 import { goingPriceOn } from "../prices/going-price.ts";
 import type { GoingPrice, Offer } from "../prices/offer.ts";
@@ -7,13 +7,12 @@ import { offersOn } from "../prices/offers.ts";
 import { orderCharges } from "../prices/order-charges.ts";
 import { projectBudget } from "../projects/budget.ts";
 import { statusOn } from "../projects/revisions.ts";
+import { coveredPools } from "./covered-pools.ts";
 import { type ExposureFacts, groupedBy, materialOf } from "./exposure-facts.ts";
-import type { PoolToBuy, ProjectExposure, WorkspaceExposure } from "./exposure-figures.ts";
+import type { ProjectExposure, WorkspaceExposure } from "./exposure-figures.ts";
 import { lockedInOn, nothingLockedIn } from "./locked-in.ts";
-import { coverOfNeeds, coverPool, type Market, takenAfter, together } from "./pool-cover.ts";
-import { type Pool, poolsOf } from "./pools.ts";
+import { poolsOf } from "./pools.ts";
 import { openNeed, type RequirementLine, requirementExposure, requirementLine } from "./requirement-lines.ts";
-import { type NeedCost, sharedCover } from "./shares.ts";
 import { projectTotals, sumOfTotals } from "./totals.ts";
 
 export type { ExposureFacts } from "./exposure-facts.ts";
@@ -44,51 +43,6 @@ function pricesOf(day: LocalDate, { materials, valuation, observations }: Exposu
       : goingPriceOn(day, seen.get(id) ?? [], material, valuation);
   });
   return { offersOf, goingNow };
-}
-
-/** Offers of a market that still hold on a day. */
-function holding(market: Market, neededBy: LocalDate): Market {
-  const holds = (offer: Offer) => offer.lapsesOn === null || offer.lapsesOn >= neededBy;
-  return { ...market, offersOf: (id) => market.offersOf(id).filter(holds) };
-}
-
-/** What covering every pool costs, by requirement, and what each project would buy. */
-type Bought = Readonly<{
-  costs: ReadonlyMap<string, NeedCost>;
-  pools: ReadonlyMap<string, readonly PoolToBuy[]>;
-}>;
-
-function bought(pools: readonly Pool[], open: Omit<Market, "taken">): Bought {
-  const costs = new Map<string, NeedCost>();
-  const toBuy = new Map<string, PoolToBuy[]>();
-  let taken: ReadonlyMap<string, Decimal> = new Map();
-  for (const { projectId, material, needs } of pools) {
-    const market: Market = { ...open, taken };
-    const groups = coverPool(market, material, needs);
-    for (const group of groups) {
-      const shares = sharedCover(group.needs, group.cover, (neededBy) =>
-        coverOfNeeds(holding(market, neededBy), material, group.needs),
-      );
-      group.needs.forEach(({ requirement }, index) => {
-        const share = shares[index];
-        if (share !== undefined) costs.set(requirement.id, share);
-      });
-      taken = takenAfter(taken, group.cover.takes);
-    }
-    const cover = groups.map((group) => group.cover).reduce(together);
-    const pool = {
-      materialId: material.id,
-      unit: material.purchaseUnit,
-      requirementIds: needs.map(({ requirement }) => requirement.id),
-      quantity: cover.quantity,
-      takes: cover.takes,
-      cost: cover.cost,
-      over: cover.over,
-      uncovered: cover.uncovered,
-    };
-    toBuy.set(projectId, [...(toBuy.get(projectId) ?? []), pool]);
-  }
-  return { costs, pools: toBuy };
 }
 
 /**
@@ -123,8 +77,8 @@ export function exposure(day: LocalDate, facts: ExposureFacts): WorkspaceExposur
     return [{ project, status, lines }];
   });
   const needs = jobs.flatMap(({ lines }) => lines.flatMap((line) => openNeed(line) ?? []));
-  const { costs, pools } = bought(poolsOf(needs), { currency, offersOf, materials: facts.materials });
-  const projects = jobs.map(({ project, status, lines }): ProjectExposure => {
+  const { costs, pools } = coveredPools(poolsOf(needs), { currency, offersOf, materials: facts.materials });
+  const projects = jobs.map(({ project, lines }): ProjectExposure => {
     const figures = lines.map((line) =>
       requirementExposure(line, costs.get(line.requirement.id) ?? null, zero),
     );
@@ -138,8 +92,15 @@ export function exposure(day: LocalDate, facts: ExposureFacts): WorkspaceExposur
       figures.map((line) => line.budget),
     );
     const totals = projectTotals(figures, charges, budget, currency);
-    return { projectId: project.id, status, lines: figures, pools: buys, orderCharges: charges, totals };
+    return { projectId: project.id, lines: figures, pools: buys, orderCharges: charges, totals };
   });
-  const live = projects.filter(({ status }) => status === "live").map(({ totals }) => totals);
-  return { day, projects, totals: sumOfTotals(live, currency) };
+  const live = projects.filter((_, index) => jobs[index]?.status === "live");
+  return {
+    day,
+    projects,
+    totals: sumOfTotals(
+      live.map(({ totals }) => totals),
+      currency,
+    ),
+  };
 }

@@ -29,9 +29,9 @@ export const stampPath = (root = ROOT) => join(root, ".next", "built-from");
 
 /** Makes the database client and the pages, unless those there were made from these very sources. */
 export async function buildProgram() {
-  if (isBuilt()) return done("already built");
+  if (isBuilt()) return done("already built", null);
   return withLock(PREPARING, async () => {
-    if (isBuilt()) return done("built by another start");
+    if (isBuilt()) return done("built by another start", null);
     const fingerprint = sourcesFingerprint();
     await generateClient();
     await run(process.execPath, [nextProgram, "build"], {
@@ -39,7 +39,7 @@ export async function buildProgram() {
       env: { NODE_ENV: "production" },
     });
     writeFileSync(stampPath(), fingerprint); // last, so that a build cut short is made again
-    return done("built");
+    return done("built", null);
   });
 }
 

@@ -24,5 +24,5 @@ export async function main(stop) {
 async function loadDemo(env) {
   await generateClient();
   const said = await run(process.execPath, SEED, { what: "prisma/seed.ts", env });
-  return done(said.trim().split("\n").at(-1) || "loaded");
+  return done(said.trim().split("\n").at(-1) || "loaded", null);
 }

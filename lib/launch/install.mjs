@@ -12,15 +12,15 @@ export const PREPARING = join(ROOT, ".launch.lock");
 /** Makes sure the packages the lock file names are installed. Uses nothing but Node itself. */
 export async function installPackages() {
   requireNode(process.versions.node);
-  if (packagesAreCurrent()) return done("already installed");
+  if (packagesAreCurrent()) return done("already installed", null);
   return withLock(PREPARING, async () => {
-    if (packagesAreCurrent()) return done("installed by another start");
+    if (packagesAreCurrent()) return done("installed by another start", null);
     console.log("  packages   downloading what package-lock.json names (a minute or so, once)");
     await run(...npmCommand(["ci", "--no-audit", "--no-fund"]), {
       what: "npm ci",
       shell: process.platform === "win32",
     });
-    return done("installed");
+    return done("installed", null);
   });
 }
 

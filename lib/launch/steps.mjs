@@ -17,7 +17,7 @@ export async function step(name, work, stop) {
  * What a step hands back: a few words about it, and a value.
  * @template T
  * @param {string} said
- * @param {T} [value]
+ * @param {T} value
  */
 export function done(said, value) {
   return { said, value };

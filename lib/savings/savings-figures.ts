@@ -21,10 +21,11 @@ export type SavingRow = Readonly<{
   acquiredOn: LocalDate;
   /** Day of the draw, return, sale or write-off; null while held. */
   on: LocalDate | null;
-  /** Cost of this quantity out of the lot. */
-  paid: Money;
+  /** Cost of this quantity out of the lot; null when its tax or rate is not known (then the saving is not either). */
+  paid: Money | null;
   goingAtAcquisition: Money | null;
   goingAtDraw: Money | null;
+  /** A going price is not a fresh one (interpolated, or an older sighting): a later sighting may still change it. */
   interpolated: boolean;
   /** Refund or proceeds, for returned and sold. */
   received: Money | null;
@@ -37,17 +38,25 @@ export type SavingRow = Readonly<{
   strictSaving: Money | null;
   /** What made the discount. */
   source: LotOrigin | Terms | "choice-of-store";
+  /** What was written off was missed at a count. */
+  missing: boolean;
   beforeCarrying: boolean;
 }>;
 
+/** Sums of rows whose saving is known: saving = discount + timing + unsplit - carrying, exactly. */
 export type SavingTotals = Readonly<{
   saving: Money;
+  /** Over the rows whose strict figure is known too. */
   strictSaving: Money;
   discount: Money;
   timing: Money;
+  /** Before carrying, of rows without a split: returned, sold, written off, going price at acquisition not known. */
+  unsplit: Money;
   carrying: Money;
   rows: number;
   notKnown: number;
+  /** Rows with a saving and no strict figure: no offer in force for the requirement's quantity. */
+  strictNotKnown: number;
 }>;
 export type SavingsReport = Readonly<{
   rows: readonly SavingRow[];

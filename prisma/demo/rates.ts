@@ -9,7 +9,7 @@ export function demoRates(today: LocalDate) {
     tenThousandths += Math.round((next() - 0.5) * 160 - (tenThousandths - 13_700) * 0.04);
     const ago = (159 - index) * 7 + 1;
     return {
-      on: plusDays(today, -ago),
+      date: plusDays(today, -ago),
       base: "USD",
       quote: "CAD",
       rate: `1.${String(tenThousandths - 10_000).padStart(4, "0")}`,

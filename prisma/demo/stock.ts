@@ -76,7 +76,7 @@ export function demoEvents(today: LocalDate): DemoEvent[] {
     kind,
     quantity,
     on: plusDays(today, -ago),
-    requirementId: job ? requirementId(job[0], job[1]) : undefined,
+    requirementId: job ? requirementId(job[0], job[1]) : null,
   });
   return [
     event("ply12 spring", "allocated", 150, "27", [HERON, "ply12"]),

@@ -32,8 +32,8 @@ def hst(d):
 
 
 def fx(d):
-    best = max((r for r in demo["rates"] if day(r["on"]) <= d), key=lambda r: r["on"])
-    age = (d - day(best["on"])).days
+    best = max((r for r in demo["rates"] if day(r["date"]) <= d), key=lambda r: r["date"])
+    age = (d - day(best["date"])).days
     assert age <= 7, (d, best)
     return F(best["rate"])
 

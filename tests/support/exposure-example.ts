@@ -35,6 +35,7 @@ export function offer(given: Partial<Offer> = {}): Offer {
     orderCharges: [],
     beforeImportCharges: false,
     staleRate: false,
+    distanceKm: null,
     ...given,
   };
 }

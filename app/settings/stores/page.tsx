@@ -30,9 +30,11 @@ export default async function StoresPage({ searchParams }: PageProps<"/settings/
   const { done, undo } = await searchParams;
   const scope = await scopeSeen();
   const workspace = await workspaceSeen();
-  const [all, regions] = await Promise.all([storesOf(scope, { archived: true }), taxRegions(scope)]);
-  const stores = all.filter((store) => store.archivedOn === null);
-  const archived = all.filter((store) => store.archivedOn !== null);
+  const [stores, archived, regions] = await Promise.all([
+    storesOf(scope),
+    storesOf(scope, { archived: true }),
+    taxRegions(scope),
+  ]);
   const region = (code: string) => regions.find((one) => one.code === code);
   const home = region(workspace.taxRegion)?.country;
   const border = (store: Store) => {

@@ -8,6 +8,7 @@ import { dayText } from "../../../../lib/show/day-text.ts";
 import { Button } from "../../../_ui/button.client.tsx";
 import { Form } from "../../../_ui/form.client.tsx";
 import { PageHead, Part } from "../../../_ui/page-head.tsx";
+import { idAsked } from "../../../_workspace/id-asked.ts";
 import { scopeSeen, workspaceSeen } from "../../../_workspace/workspace-seen.ts";
 import { archiveStoreForm, changeStoreForm, restoreStoreForm } from "../actions.ts";
 import { StoreFields } from "../store-fields.tsx";
@@ -15,7 +16,7 @@ import { StoreFields } from "../store-fields.tsx";
 export const dynamic = "force-dynamic";
 
 export async function generateMetadata({ params }: PageProps<"/settings/stores/[id]">): Promise<Metadata> {
-  const store = await storeById(await scopeSeen(), (await params).id);
+  const store = await storeById(await scopeSeen(), idAsked((await params).id));
   return { title: store?.name };
 }
 
@@ -27,7 +28,7 @@ export default async function StorePage({ params }: PageProps<"/settings/stores/
   const locale = await getLocale();
   const workspace = await workspaceSeen();
   const scope = await scopeSeen();
-  const store = await storeById(scope, (await params).id);
+  const store = await storeById(scope, idAsked((await params).id));
   if (store === null) notFound();
   const archived = store.archivedOn;
   return (

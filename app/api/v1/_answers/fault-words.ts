@@ -1,0 +1,65 @@
+import type { Fault, FaultCode } from "../../../../lib/fault.ts";
+
+/** Every fault in the words of the interface: for whoever writes the program that calls it. */
+export const FAULT_WORDS: Readonly<Record<FaultCode, string>> = {
+  missing: "is required",
+  "not-text": 'must be text; write decimals as text too, such as "41.98"',
+  "too-long": "is longer than allowed",
+  "not-a-number": 'must be plain digits with a point, such as "1049.50"',
+  "not-positive": "must be more than zero",
+  negative: "must not be below zero",
+  "too-large": "is larger than allowed",
+  "too-many-places": "has more decimal places than allowed",
+  "not-a-day": "must be a day that exists, written YYYY-MM-DD",
+  "day-too-early": "must be 1990-01-01 or later",
+  "day-ahead": "lies ahead of the workspace's today",
+  "days-reversed": "must not be before the first day",
+  "unknown-currency": "must be an ISO 4217 currency code, such as CAD",
+  "unknown-unit": "is not a known unit",
+  "unit-not-convertible": "cannot be converted with the dimensions this material has",
+  "unknown-choice": "is not one of the allowed values",
+  "unknown-field": "is not a field of this request",
+  "unknown-region": "is not a tax region of this workspace",
+  "unknown-time-zone": "must be an IANA time zone, such as America/Halifax",
+  "not-an-id": "must be a UUID",
+  "not-there": "names something that is not there",
+  archived: "is archived; restore it first",
+  "percent-out-of-range": "is outside of the allowed range",
+  "minimum-above-maximum": "must not be more than the maximum",
+  "until-required": "is required for a quote",
+  "amount-not-expected": "must not be given here",
+  "free-only-for-salvage": "may be zero only for what was salvaged or left over",
+  "more-than-free": "is more than is free",
+  "more-than-allocated": "is more than is allocated to this requirement",
+  "event-in-the-way": "is contradicted by something recorded later; undo that first",
+  "before-acquisition": "is before the lot was acquired",
+  "not-received-yet": "is more than has been received by that day",
+  "tax-unknown": "has no known tax on that day",
+  "rate-unknown": "has no exchange rate on that day",
+  "name-taken": "is taken by another one",
+  "already-closed": "is closed already",
+  "wrong-material": "is of another material",
+  "not-an-object": "must be a JSON object",
+  "not-a-list": "must be a JSON array",
+  "too-many": "has more entries than allowed",
+  "not-yes-or-no": "must be true or false",
+  "not-a-size": 'must be a number and a unit, such as "48 in"',
+  "same-currency": "must differ from the base currency",
+  "already-in-use": "cannot change any more: it is in use",
+  "used-id": "was accepted before with other content",
+};
+
+/** A fault in an answer: the field first, so that the message can stand alone. */
+export type SpokenFault = Readonly<{
+  path: string;
+  code: FaultCode;
+  message: string;
+  values?: Readonly<Record<string, string>>;
+}>;
+
+/** A fault with its words. */
+export function spoken(fault: Fault): SpokenFault {
+  const values = fault.values === undefined ? {} : { values: fault.values };
+  const message = `${fault.path === "" ? "the request" : fault.path} ${FAULT_WORDS[fault.code]}`;
+  return { path: fault.path, code: fault.code, message, ...values };
+}

@@ -1,0 +1,104 @@
+import type * as z from "zod";
+import { todayIn } from "../../../../lib/calendar/local-date.ts";
+import { ownerWorkspace } from "../../../../lib/data/workspaces.ts";
+import { isDatabaseDown } from "../../../_forms/database-down.ts";
+import { readAs } from "./body.ts";
+import { turnedAway } from "./caller.ts";
+import type { Asked, Operation, Outcome } from "./operation.ts";
+import { faulty, type Problem, problem, problemResponse } from "./problem.ts";
+import { ONE_MEGABYTE, readJson, tooBig } from "./read-body.ts";
+
+type Context = Readonly<{ params: Promise<Readonly<Record<string, string | string[] | undefined>>> }>;
+type Handler = (request: Request, context: Context) => Promise<Response>;
+type Parts = Awaited<Context["params"]>;
+
+/** An operation with the code that answers it. */
+export type Deed = Readonly<{
+  method: Operation["method"];
+  answer: (request: Request, parts: Parts) => Promise<Response>;
+}>;
+
+/** Joins an operation to its code: what is read is what the operation says, typed. */
+export function does<B, Q extends z.ZodType, A extends z.ZodType>(
+  operation: Operation<B, Q, A>,
+  answer: (asked: Asked<B, Q>) => Promise<Outcome<z.output<A>>>,
+): Deed {
+  return {
+    method: operation.method,
+    answer: async (request, parts) => {
+      const read = await readRequest(operation, request);
+      if ("status" in read) return problemResponse(read);
+      const workspace = await ownerWorkspace();
+      const outcome = await answer({
+        ...read,
+        scope: { workspaceId: workspace.id, actor: "interface" },
+        workspace,
+        today: todayIn(workspace.timeZone),
+        part: (name) => String(parts[name] ?? ""),
+      });
+      return "value" in outcome
+        ? Response.json(outcome.value, answerInit(outcome.status))
+        : problemResponse(outcome);
+    },
+  };
+}
+
+function answerInit(status: number): ResponseInit {
+  return { status, headers: { "cache-control": "no-store" } };
+}
+
+async function readRequest<B, Q extends z.ZodType>(
+  { query, body }: Operation<B, Q>,
+  request: Request,
+): Promise<Readonly<{ query: z.output<Q>; body: B }> | Problem> {
+  const raw =
+    body.limit === 0 ? ({ ok: true, value: null, bytes: 0 } as const) : await readJson(request, body.limit);
+  if (!raw.ok) return raw.problem;
+  const asked = readAs(query, Object.fromEntries(new URL(request.url).searchParams));
+  const sent = body.read(raw.value);
+  if (raw.bytes > ONE_MEGABYTE && !isMany(raw.value)) return tooBig(ONE_MEGABYTE);
+  if (asked.ok && sent.ok) return { query: asked.value, body: sent.value };
+  return faulty([...(asked.ok ? [] : asked.faults), ...(sent.ok ? [] : sent.faults)]);
+}
+
+function isMany(raw: unknown): boolean {
+  return typeof raw === "object" && raw !== null && "entries" in raw;
+}
+
+async function safely(answer: () => Promise<Response>): Promise<Response> {
+  try {
+    return await answer();
+  } catch (error) {
+    if (isDatabaseDown(error))
+      return problemResponse(problem(503, "The database cannot be reached; nothing was changed."), {
+        "retry-after": "5",
+      });
+    console.error(error);
+    return problemResponse(problem(500, "This is a mistake of the program; nothing was changed."));
+  }
+}
+
+type Handlers = Readonly<Record<"GET" | "POST" | "PUT" | "PATCH" | "DELETE", Handler>>;
+
+/** The handlers of one address: each deed under its method; every other method answers 405. */
+export function resource(...deeds: readonly Deed[]): Handlers {
+  const allow = deeds.map((deed) => deed.method).join(", ");
+  const handler = (method: string): Handler => {
+    const deed = deeds.find((one) => one.method === method);
+    return (request, context) =>
+      safely(async () => {
+        const away = turnedAway(request);
+        if (away !== null) return problemResponse(away);
+        if (deed === undefined)
+          return problemResponse(problem(405, `This address knows ${allow}.`), { allow });
+        return deed.answer(request, await context.params);
+      });
+  };
+  return {
+    GET: handler("GET"),
+    POST: handler("POST"),
+    PUT: handler("PUT"),
+    PATCH: handler("PATCH"),
+    DELETE: handler("DELETE"),
+  };
+}
