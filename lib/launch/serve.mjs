@@ -10,12 +10,12 @@ import { done } from "./steps.mjs";
 const PATIENCE = 60_000;
 const LONGEST_GOODBYE = 8_000;
 
-/** Starts the built pages and waits until they answer: { ended, stop() }. */
-export async function serve({ host, port }, variables) {
+/** Starts the pages built in a folder and waits until they answer: { ended, stop() }. */
+export async function serve({ host, port }, variables, folder = ROOT) {
   const next = createRequire(import.meta.url).resolve("next/dist/bin/next");
   const follow = new URL("follow-launcher.mjs", import.meta.url).href;
   const child = spawn(process.execPath, ["--import", follow, next, "start", "-H", host, "-p", String(port)], {
-    cwd: ROOT,
+    cwd: folder,
     env: { ...process.env, ...QUIET, ...variables, NODE_ENV: "production" },
     stdio: ["ignore", "ignore", "inherit", "ipc"],
   });

@@ -1,0 +1,3 @@
+import { resolve } from "node:path";
+
+export default { turbopack: { root: resolve(import.meta.dirname, "../../..") } };
