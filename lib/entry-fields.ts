@@ -4,7 +4,7 @@ import { Decimal, decimal } from "./decimal.ts";
 import type { FaultCode } from "./fault.ts";
 import { purchaseUnitNamed, unitNamed } from "./measure/unit-aliases.ts";
 import { PURCHASE_UNITS, type Quantity } from "./measure/units.ts";
-import { type CurrencyCode, isCurrencyCode } from "./money/currencies.ts";
+import { type CurrencyCode, isCurrencyCode, MINOR_UNITS } from "./money/currencies.ts";
 
 /** Limits of what may be entered; each stands here only. */
 export const FIRST_DAY = localDate("1990-01-01");

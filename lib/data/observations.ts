@@ -30,14 +30,15 @@ function storedOfRow(stored: StoredRow): StoredObservation {
   return { ...observationOfRow(stored), deletedAt: stored.deleted_at, corrections: stored.corrections };
 }
 
-async function storedWithin(tx: Tx, id: string): Promise<StoredObservation | null> {
+/** One sighting inside a transaction, a deleted one too. */
+export async function storedObservation(tx: Tx, id: string): Promise<StoredObservation | null> {
   const found = await row<StoredRow>(tx, Prisma.sql`${STORED} WHERE o.id = ${id}::uuid`);
   return found === null ? null : storedOfRow(found);
 }
 
 /** One sighting, a deleted one too (deletedAt says so). */
 export function observation(scope: Scope, id: string): Promise<StoredObservation | null> {
-  return inWorkspace(scope, (tx) => storedWithin(tx, id));
+  return inWorkspace(scope, (tx) => storedObservation(tx, id));
 }
 
 /** addObservation inside a transaction that does more. */
@@ -45,7 +46,7 @@ export async function addObservationWithin(tx: Tx, sent: ObservationSent): Promi
   const [placed] = await placeObservations(tx, [sent]);
   if (placed?.now === "added") return accepted(placed.value);
   if (placed?.now === "faults") return refused(placed.faults);
-  const stored = await storedWithin(tx, sent.id);
+  const stored = await storedObservation(tx, sent.id);
   if (stored === null) throw new Error(`observation ${sent.id} vanished while it was read`);
   return placed?.now === "repeated" ? repeated(stored) : conflict(stored);
 }
@@ -95,7 +96,7 @@ export function correctObservation(
 ): Promise<Written<Observation>> {
   return inWorkspace(scope, async (tx) => {
     await tx.$queryRaw`SELECT 1 AS one FROM observation WHERE id = ${id}::uuid FOR NO KEY UPDATE`;
-    const seen = await storedWithin(tx, id);
+    const seen = await storedObservation(tx, id);
     if (seen === null || seen.deletedAt !== null) return NOT_THERE;
     const { deletedAt: _, corrections: __, ...before } = seen;
     const after = corrected(before, { ...patch, reason });
@@ -108,7 +109,7 @@ export function correctObservation(
     await tx.$executeRaw`SELECT set_config('app.reason', ${reason}, true)`;
     await tx.observation.updateMany({ where: { id }, data: correctableColumns(value) });
     await tx.$executeRaw`SELECT set_config('app.reason', '', true)`;
-    const now = await storedWithin(tx, id);
+    const now = await storedObservation(tx, id);
     if (now === null) return NOT_THERE;
     return now.corrections === seen.corrections ? repeated(now) : accepted(now);
   });
@@ -136,11 +137,11 @@ export function correctionsOf(scope: Scope, id: string): Promise<EarlierObservat
 
 async function setDeleted(scope: Scope, id: string, deleted: boolean): Promise<Written<Observation>> {
   return inWorkspace(scope, async (tx) => {
-    const there = await storedWithin(tx, id);
+    const there = await storedObservation(tx, id);
     if (there === null) return NOT_THERE;
     if ((there.deletedAt !== null) === deleted) return repeated(there);
     await tx.observation.updateMany({ where: { id }, data: { deletedAt: deleted ? new Date() : null } });
-    return accepted((await storedWithin(tx, id)) ?? there);
+    return accepted((await storedObservation(tx, id)) ?? there);
   });
 }
 

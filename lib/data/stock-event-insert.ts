@@ -1,0 +1,63 @@
+import "server-only";
+import type { LocalDate } from "../calendar/local-date.ts";
+import type { Fault, Written } from "../fault.ts";
+import { standInFactor } from "../projects/stands-in.ts";
+import { faultsOfEvent } from "../stock/ledger.ts";
+import type { Lot, StockEvent } from "../stock/lot.ts";
+import type { StockEventEntry } from "../stock/stock-event-entry.ts";
+import type { Tx } from "./client.ts";
+import { countedDay } from "./day-faults.ts";
+import { requirementWithin } from "./requirement-rows.ts";
+import { dateOf, digits, digitsOrNull } from "./rows.ts";
+import { eventWithin, liveEventsOf } from "./stock-event-rows.ts";
+import { accepted, fault, NOT_THERE, refused } from "./written.ts";
+
+/** Later than every stored one: the order of recording of what is being recorded. */
+const BEING_RECORDED = Number.MAX_SAFE_INTEGER;
+
+/** A requirement something is set aside or drawn for must be there and take the material. Faults: not-there, wrong-material (requirementId). */
+export async function requirementFaults(
+  tx: Tx,
+  materialId: string,
+  requirementId: string | null,
+): Promise<Fault[]> {
+  if (requirementId === null) return [];
+  const requirement = await requirementWithin(tx, requirementId);
+  if (requirement === null) return [fault("requirementId", "not-there")];
+  return standInFactor(requirement, materialId) === null ? [fault("requirementId", "wrong-material")] : [];
+}
+
+/**
+ * Records an event of a lot that is locked and live. A day ahead is stored as today. Faults: not-there, wrong-material
+ * (requirementId) and those of `faultsOfEvent`.
+ */
+export async function insertEvent(
+  tx: Tx,
+  lot: Lot,
+  { id, entry, hash }: Readonly<{ id: string; entry: StockEventEntry; hash: string }>,
+  today: LocalDate,
+): Promise<Written<StockEvent>> {
+  const event: StockEvent = { id, lotId: lot.id, ...entry, sequence: BEING_RECORDED };
+  // Releasing is never refused for its material: what is no longer accepted must be able to leave.
+  const named =
+    entry.kind === "released" ? [] : await requirementFaults(tx, lot.materialId, entry.requirementId);
+  const faults = [...named, ...faultsOfEvent(lot, await liveEventsOf(tx, lot.id), event, today)];
+  if (faults.length > 0) return refused(faults);
+  await tx.stockEvent.create({
+    data: {
+      id,
+      lotId: lot.id,
+      kind: entry.kind,
+      quantity: digits(entry.quantity),
+      onDay: dateOf(countedDay(entry.on, today)),
+      requirementId: entry.requirementId,
+      amount: digitsOrNull(entry.amount?.amount ?? null),
+      currency: entry.amount?.currency ?? null,
+      reason: entry.reason,
+      entryHash: hash,
+    },
+    select: { id: true },
+  });
+  const stored = await eventWithin(tx, id);
+  return stored === null ? NOT_THERE : accepted(stored);
+}

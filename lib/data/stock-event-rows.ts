@@ -1,0 +1,59 @@
+import "server-only";
+import { localDate } from "../calendar/local-date.ts";
+import { decimal } from "../decimal.ts";
+import type { StockEvent, StockEventKind } from "../stock/lot.ts";
+import type { Tx } from "./client.ts";
+import { Prisma } from "./generated/client.ts";
+import { moneyOrNull, rows } from "./rows.ts";
+
+/** An event as it is kept; undoneAt says when it was undone. */
+export type StoredEvent = StockEvent & Readonly<{ undoneAt: string | null }>;
+
+type EventRow = Readonly<{
+  id: string;
+  lot_id: string;
+  kind: StockEventKind;
+  quantity: string;
+  on_day: string;
+  requirement_id: string | null;
+  amount: string | null;
+  currency: string | null;
+  reason: string | null;
+  sequence: number;
+  undone_at: string | null;
+}>;
+
+function eventOfRow(stored: EventRow): StoredEvent {
+  return {
+    id: stored.id,
+    lotId: stored.lot_id,
+    kind: stored.kind,
+    quantity: decimal(stored.quantity),
+    on: localDate(stored.on_day),
+    requirementId: stored.requirement_id,
+    amount: moneyOrNull(stored.amount, stored.currency),
+    reason: stored.reason,
+    sequence: stored.sequence,
+    undoneAt: stored.undone_at,
+  };
+}
+
+/** Events that meet a condition on a table called e, in the order they happened. */
+export async function eventsWithin(tx: Tx, only: Prisma.Sql): Promise<StoredEvent[]> {
+  const found = await rows<EventRow>(
+    tx,
+    Prisma.sql`SELECT e.id, e.lot_id, e.kind, e.quantity::text, e.on_day, e.requirement_id, e.amount::text, e.currency,
+      e.reason, e.sequence, e.undone_at FROM stock_event e WHERE ${only} ORDER BY e.on_day, e.sequence`,
+  );
+  return found.map(eventOfRow);
+}
+
+/** What happened to a lot and was not undone. */
+export function liveEventsOf(tx: Tx, lotId: string): Promise<StoredEvent[]> {
+  return eventsWithin(tx, Prisma.sql`e.lot_id = ${lotId}::uuid AND e.undone_at IS NULL`);
+}
+
+/** One event, an undone one too. */
+export async function eventWithin(tx: Tx, id: string): Promise<StoredEvent | null> {
+  return (await eventsWithin(tx, Prisma.sql`e.id = ${id}::uuid`))[0] ?? null;
+}
