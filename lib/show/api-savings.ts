@@ -25,7 +25,7 @@ const rowShape = z.strictObject({
   quantity: decimalShape,
   acquiredOn: dayShape,
   drawnOn: dayShape.nullable().describe("the day it left; null while held"),
-  paid: decimalShape,
+  paid: decimalShape.nullable().describe("null: the lot's tax, region or rate is not known"),
   goingAtAcquisition: decimalShape.nullable(),
   goingAtDraw: decimalShape.nullable(),
   interpolated: z.boolean(),
@@ -36,6 +36,7 @@ const rowShape = z.strictObject({
   saving: decimalShape.nullable(),
   strictSaving: decimalShape.nullable(),
   source: z.string(),
+  missing: z.boolean().describe("written off because it was missed at a count"),
   beforeCarrying: z.boolean(),
 });
 
@@ -52,7 +53,7 @@ function apiRow(row: SavingRow): z.output<typeof rowShape> {
     quantity: exactDigits(row.quantity),
     acquiredOn,
     drawnOn: row.on,
-    paid: totalDigits(row.paid),
+    paid: totalDigitsOrNull(row.paid),
     goingAtAcquisition: totalDigitsOrNull(row.goingAtAcquisition),
     goingAtDraw: totalDigitsOrNull(row.goingAtDraw),
     interpolated,
@@ -63,6 +64,7 @@ function apiRow(row: SavingRow): z.output<typeof rowShape> {
     saving: totalDigitsOrNull(row.saving),
     strictSaving: totalDigitsOrNull(row.strictSaving),
     source: row.source,
+    missing: row.missing,
     beforeCarrying: row.beforeCarrying,
   };
 }
@@ -72,9 +74,11 @@ const totalsShape = z.strictObject({
   strictSaving: decimalShape,
   discount: decimalShape,
   timing: decimalShape,
+  unsplit: decimalShape.describe("before carrying cost, of rows without a split"),
   carrying: decimalShape,
   rows: z.int(),
   notKnown: z.int(),
+  strictNotKnown: z.int(),
 });
 
 function apiTotals(totals: SavingTotals): z.output<typeof totalsShape> {
@@ -83,9 +87,11 @@ function apiTotals(totals: SavingTotals): z.output<typeof totalsShape> {
     strictSaving: totalDigits(totals.strictSaving),
     discount: totalDigits(totals.discount),
     timing: totalDigits(totals.timing),
+    unsplit: totalDigits(totals.unsplit),
     carrying: totalDigits(totals.carrying),
     rows: totals.rows,
     notKnown: totals.notKnown,
+    strictNotKnown: totals.strictNotKnown,
   };
 }
 

@@ -16,8 +16,8 @@ export function gainText(value: Money, locale: string): GainText {
   };
 }
 
-/** What would make an unknown saving known. */
-export type Missing = "price-at-acquisition" | "price-at-draw" | "price-today" | "paid";
+/** What would make an unknown saving known. paid: the lot's tax, region or rate; received: the rate of the day it came. */
+export type Missing = "price-at-acquisition" | "price-at-draw" | "price-today" | "paid" | "received";
 
 /** One row of the savings table as text; null is "not known". */
 export type SavingRowText = Readonly<{
@@ -30,7 +30,7 @@ export type SavingRowText = Readonly<{
   quantity: string;
   acquiredOn: LocalDate;
   on: LocalDate | null;
-  paid: string;
+  paid: string | null;
   goingAtAcquisition: string | null;
   goingAtDraw: string | null;
   received: string | null;
@@ -43,13 +43,16 @@ export type SavingRowText = Readonly<{
   interpolated: boolean;
   beforeCarrying: boolean;
   missing: Missing | null;
+  /** Written off because it was missed at a count. */
+  missedAtCount: boolean;
 }>;
 
 function missingOf(row: SavingRow): Missing | null {
+  const used = row.kind === "drawn" || row.kind === "held";
+  if (row.paid === null) return "paid";
+  if (row.state === "not-known" && !used) return "received";
   if (row.state === "not-known") return row.on === null ? "price-today" : "price-at-draw";
-  return row.discount === null && row.kind !== "returned" && row.kind !== "sold" && row.kind !== "written-off"
-    ? "price-at-acquisition"
-    : null;
+  return row.discount === null && used ? "price-at-acquisition" : null;
 }
 
 /** A saving as text. Rounds: nothing further; the amounts are in minor units already (R10). */
@@ -68,7 +71,7 @@ export function savingRowText(row: SavingRow, locale: string): SavingRowText {
     quantity: quantityText(row.quantity, locale),
     acquiredOn: row.acquiredOn,
     on: row.on,
-    paid: moneyText(row.paid, locale),
+    paid: text(row.paid),
     goingAtAcquisition: text(row.goingAtAcquisition),
     goingAtDraw: text(row.goingAtDraw),
     received: text(row.received),
@@ -81,18 +84,21 @@ export function savingRowText(row: SavingRow, locale: string): SavingRowText {
     interpolated: row.interpolated,
     beforeCarrying: row.beforeCarrying,
     missing: missingOf(row),
+    missedAtCount: row.missing,
   };
 }
 
-/** Totals as text. */
+/** Totals as text: saving = discount + timing + unsplit - carrying. unsplit null: every row has its split. */
 export type SavingTotalsText = Readonly<{
   saving: GainText;
   strict: GainText;
   discount: string;
   timing: string;
+  unsplit: string | null;
   carrying: string;
   rows: number;
   notKnown: number;
+  strictNotKnown: number;
 }>;
 
 /** A total for reading. Rounds: nothing further. */
@@ -102,9 +108,11 @@ export function savingTotalsText(totals: SavingTotals, locale: string): SavingTo
     strict: gainText(totals.strictSaving, locale),
     discount: moneyText(totals.discount, locale, { signed: true }),
     timing: moneyText(totals.timing, locale, { signed: true }),
+    unsplit: totals.unsplit.amount.isZero() ? null : moneyText(totals.unsplit, locale, { signed: true }),
     carrying: moneyText(totals.carrying, locale),
     rows: totals.rows,
     notKnown: totals.notKnown,
+    strictNotKnown: totals.strictNotKnown,
   };
 }
 

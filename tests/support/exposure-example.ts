@@ -103,6 +103,7 @@ export function exposureOf(
     projects: ids.map((projectId) => ({
       projectId,
       lines: lines.filter((one) => one.projectId === projectId),
+      pools: [],
       orderCharges: [],
       totals: totals(given),
     })),

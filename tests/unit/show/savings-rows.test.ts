@@ -1,8 +1,9 @@
 import { expect, test } from "vitest";
 import { localDate } from "../../../lib/calendar/local-date.ts";
 import { decimal } from "../../../lib/decimal.ts";
+import { savingTotals } from "../../../lib/savings/saving-totals.ts";
 import type { SavingRow } from "../../../lib/savings/savings-figures.ts";
-import { gainText, savingRows, savingRowText } from "../../../lib/show/savings-rows.ts";
+import { gainText, savingRows, savingRowText, savingTotalsText } from "../../../lib/show/savings-rows.ts";
 import { cad } from "../../support/exposure-example.ts";
 
 function row(given: Partial<SavingRow> = {}): SavingRow {
@@ -28,6 +29,7 @@ function row(given: Partial<SavingRow> = {}): SavingRow {
     saving: cad("43.40"),
     strictSaving: cad("-4.00"),
     source: "special",
+    missing: false,
     beforeCarrying: false,
     ...given,
   };
@@ -67,14 +69,42 @@ test("a saving stands when only its split is not known", () => {
   expect([text.saving?.figure, text.missing]).toEqual(["+43.40", "price-at-acquisition"]);
 });
 
+test("a cost that is not known is said to be what is missing, never shown as zero", () => {
+  const text = savingRowText(row({ state: "not-known", paid: null, saving: null }), "en-CA");
+  expect([text.paid, text.missing]).toEqual([null, "paid"]);
+});
+
+test("a refund without a rate of its day is said to be what is missing", () => {
+  const text = savingRowText(
+    row({ kind: "returned", state: "not-known", saving: null, discount: null }),
+    "en-CA",
+  );
+  expect(text.missing).toBe("received");
+});
+
+test("what was sold has no split and misses none", () => {
+  expect(savingRowText(row({ kind: "sold", discount: null }), "en-CA").missing).toBe(null);
+});
+
+test("what was missed at a count is told from what was written off knowingly", () => {
+  const gone = { kind: "written-off", discount: null, timing: null } as const;
+  expect(savingRowText(row({ ...gone, missing: true }), "en-CA").missedAtCount).toBe(true);
+  expect(savingRowText(row(gone), "en-CA").missedAtCount).toBe(false);
+});
+
+test("totals name what has no split only when there is such a part", () => {
+  const unsplit = row({ goingAtAcquisition: null, discount: null, timing: null });
+  expect(savingTotalsText(savingTotals([row()], "CAD"), "en-CA").unsplit).toBe(null);
+  expect(savingTotalsText(savingTotals([row(), unsplit], "CAD"), "en-CA").unsplit).toBe("+45.50");
+});
+
 test("without a money rate carrying is not known, not zero", () => {
   const text = savingRowText(row({ carrying: null, beforeCarrying: true }), "en-CA");
   expect([text.carrying, text.beforeCarrying]).toEqual([null, true]);
 });
 
 test("the newest draw comes first and what is held last", () => {
-  const none = { saving: cad("0"), strictSaving: cad("0"), discount: cad("0"), timing: cad("0") };
-  const totals = { ...none, carrying: cad("0"), rows: 0, notKnown: 0 };
+  const totals = savingTotals([], "CAD");
   const rows = savingRows(
     {
       rows: [
