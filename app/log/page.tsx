@@ -1,7 +1,7 @@
 import type { Metadata } from "next";
 import Link from "next/link";
 import { getLocale } from "next-intl/server";
-import { exposureFacts } from "../../lib/data/facts.ts";
+import { offerFacts } from "../../lib/data/facts.ts";
 import { exposure } from "../../lib/exposure/exposure.ts";
 import { aisleFacts } from "../../lib/show/aisle-facts-of.ts";
 import { newId } from "../_forms/new-id.ts";
@@ -27,7 +27,7 @@ export default async function LogPage({ searchParams }: Readonly<{ searchParams:
   const locale = await getLocale();
   const words = logWords(locale);
   const day = await today();
-  const facts = await exposureFacts(await scopeSeen(), day);
+  const facts = await offerFacts(await scopeSeen(), day);
   const figures = exposure(day, facts);
   const aisle = aisleFacts(facts, figures);
   if (aisle.stores.length === 0 || aisle.materials.length === 0) {

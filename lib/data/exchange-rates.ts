@@ -1,4 +1,5 @@
 import "server-only";
+import { DAY_LIMITS } from "../calendar/day-limits.ts";
 import { type LocalDate, localDate, plusDays } from "../calendar/local-date.ts";
 import { decimal } from "../decimal.ts";
 import type { Fault, Written } from "../fault.ts";
@@ -13,9 +14,6 @@ import { accepted, conflict, NOT_THERE, refused, repeated } from "./written.ts";
 
 type RateRow = Readonly<{ on_day: string; base: string; quote: string; rate: string; source: string }>;
 
-/** Days a rate may be older than the day it serves (R2): 45 for today, so no more than these are ever needed before a day. */
-const OLDEST_RATE_DAYS = 45;
-
 function rateOfRow({ on_day, base, quote, rate, source }: RateRow): ExchangeRate {
   return {
     on: localDate(on_day),
@@ -26,15 +24,12 @@ function rateOfRow({ on_day, base, quote, rate, source }: RateRow): ExchangeRate
   };
 }
 
-/** Rates by day, oldest first: all, or those that can serve some day from `from` to `until`. */
-export async function ratesWithin(
-  tx: Tx,
-  span?: Readonly<{ from: LocalDate; until: LocalDate }>,
-): Promise<ExchangeRate[]> {
+/** Rates by day, oldest first: all, or those that can serve some day from `first` on. */
+export async function ratesWithin(tx: Tx, first?: LocalDate): Promise<ExchangeRate[]> {
   const within =
-    span === undefined
+    first === undefined
       ? Prisma.empty
-      : Prisma.sql`WHERE on_day BETWEEN ${plusDays(span.from, -OLDEST_RATE_DAYS)}::date AND ${span.until}::date`;
+      : Prisma.sql`WHERE on_day >= ${plusDays(first, -DAY_LIMITS.staleRate)}::date`;
   const found = await rows<RateRow>(
     tx,
     Prisma.sql`SELECT on_day, base, quote, rate::text, source FROM exchange_rate ${within} ORDER BY on_day, base, quote, source`,

@@ -1,39 +1,66 @@
 import "server-only";
 import type { LocalDate } from "../calendar/local-date.ts";
 import type { ExposureFacts } from "../exposure/exposure-facts.ts";
+import type { Valuation } from "../prices/valuation.ts";
 import type { SavingsFacts } from "../savings/savings.ts";
-import { inSnapshot, type Scope } from "./client.ts";
+import { candidatesWithin } from "./candidates.ts";
+import { inSnapshot, type Scope, type Tx } from "./client.ts";
+import { byId, firstDayOf, stockWithin } from "./gathered.ts";
 import { Prisma } from "./generated/client.ts";
-import { LIVE_LOTS, lotsWithin } from "./lot-rows.ts";
+import { materialFactsWithin } from "./material-facts.ts";
 import { materialsWithin } from "./material-rows.ts";
-import { OBSERVATION_COLUMNS, type ObservationRow, observationOfRow } from "./observation-rows.ts";
+import { projectFactsWithin } from "./project-facts.ts";
 import { projectsWithin } from "./project-rows.ts";
 import { requirementsWithin } from "./requirement-rows.ts";
-import { rows } from "./rows.ts";
-import { eventsWithin } from "./stock-event-rows.ts";
+import { savingsFactsWithin } from "./savings-facts.ts";
 import { valuedWithin } from "./valuation.ts";
 
-/** First form: everything up to the day; narrowed by candidates next. */
-export function exposureFacts(scope: Scope, day: LocalDate, _projectId?: string): Promise<ExposureFacts> {
-  return inSnapshot(scope, async (tx) => {
-    const materials = [...(await materialsWithin(tx, "live")), ...(await materialsWithin(tx, "archived"))];
-    const observations = await rows<ObservationRow>(
-      tx,
-      Prisma.sql`SELECT ${OBSERVATION_COLUMNS} FROM observation o WHERE o.deleted_at IS NULL AND o.seen_on <= ${day}::date`,
-    );
-    return {
-      ...(await valuedWithin(tx)),
-      materials: new Map(materials.map((material) => [material.id, material])),
-      projects: await projectsWithin(tx),
-      requirements: await requirementsWithin(tx),
-      observations: observations.map(observationOfRow),
-      lots: await lotsWithin(tx, LIVE_LOTS),
-      events: await eventsWithin(tx, Prisma.sql`e.undone_at IS NULL`),
-    };
-  });
+async function allFactsWithin(tx: Tx, day: LocalDate, every: boolean): Promise<ExposureFacts> {
+  const materials = await materialsWithin(tx, "all");
+  const stock = await stockWithin(tx, Prisma.sql`true`);
+  const valued = await valuedWithin(tx, firstDayOf(stock, day));
+  const asks = materials.map(({ id }) => ({ materialId: id, day }));
+  return {
+    ...valued,
+    ...stock,
+    materials: byId(materials),
+    projects: await projectsWithin(tx),
+    requirements: await requirementsWithin(tx),
+    observations: await candidatesWithin(tx, asks, { valuation: valued.valuation, knownOn: day, every }),
+  };
 }
 
-/** All that savings up to a day are computed from. projectId: one project's lots only; null: all. */
+/**
+ * What exposure on a day is computed from, of all projects or of one. observations: the few that decide it; where a fresh
+ * price at home covers any quantity, stale ones stay behind (`offerFacts` has them too). For one project, others come along
+ * only as far as they share limited offers with it, so only that project's own figures are whole.
+ */
+export function exposureFacts(scope: Scope, day: LocalDate, projectId?: string): Promise<ExposureFacts> {
+  return inSnapshot(scope, (tx) =>
+    projectId === undefined ? allFactsWithin(tx, day, false) : projectFactsWithin(tx, projectId, day),
+  );
+}
+
+/** The same for all projects with every offer in force on the day, stale ones too: for lists and for the aisle. */
+export function offerFacts(scope: Scope, day: LocalDate): Promise<ExposureFacts> {
+  return inSnapshot(scope, (tx) => allFactsWithin(tx, day, true));
+}
+
+/** What savings up to a day are computed from: of every lot, or of those that served one project. See `savingsFactsWithin`. */
 export function savingsFacts(scope: Scope, projectId: string | null, day: LocalDate): Promise<SavingsFacts> {
-  return exposureFacts(scope, day, projectId ?? undefined);
+  return inSnapshot(scope, (tx) => savingsFactsWithin(tx, projectId, day));
+}
+
+/** Everything about one material up to a day, its whole history too; null: not there. See `materialFactsWithin`. */
+export function materialFacts(
+  scope: Scope,
+  materialId: string,
+  day: LocalDate,
+): Promise<ExposureFacts | null> {
+  return inSnapshot(scope, (tx) => materialFactsWithin(tx, materialId, day));
+}
+
+/** The workspace's currency, taxes, stores (archived ones too) and every exchange rate: what any price of any day is valued with. */
+export function valuationOf(scope: Scope): Promise<Valuation> {
+  return inSnapshot(scope, async (tx) => (await valuedWithin(tx)).valuation);
 }

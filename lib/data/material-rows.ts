@@ -50,17 +50,18 @@ function materialOfRow(stored: MaterialRow): Material {
   };
 }
 
-/** Materials by name: live, archived, or those of some ids. */
+/** Materials by name: all, live, archived, or those of some ids. */
 export async function materialsWithin(
   tx: Tx,
-  which: "live" | "archived" | readonly string[],
+  which: "all" | "live" | "archived" | readonly string[],
 ): Promise<Material[]> {
+  const states = {
+    all: Prisma.sql`true`,
+    live: Prisma.sql`m.archived_on IS NULL`,
+    archived: Prisma.sql`m.archived_on IS NOT NULL`,
+  };
   const only =
-    which === "live"
-      ? Prisma.sql`m.archived_on IS NULL`
-      : which === "archived"
-        ? Prisma.sql`m.archived_on IS NOT NULL`
-        : Prisma.sql`m.id = ANY(${[...which]}::text[]::uuid[])`;
+    typeof which === "string" ? states[which] : Prisma.sql`m.id = ANY(${[...which]}::text[]::uuid[])`;
   const found = await rows<MaterialRow>(
     tx,
     Prisma.sql`${MATERIAL} WHERE ${only} ORDER BY lower(m.name), m.id`,

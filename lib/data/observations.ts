@@ -184,15 +184,18 @@ export function observationsOf(
   });
 }
 
+/** historyOf inside a transaction. */
+export async function historyWithin(tx: Tx, materialId: string, until: LocalDate): Promise<Observation[]> {
+  const found = await rows<ObservationRow>(
+    tx,
+    Prisma.sql`SELECT ${OBSERVATION_COLUMNS} FROM observation o
+      WHERE o.material_id = ${materialId}::uuid AND o.deleted_at IS NULL AND o.seen_on <= ${until}::date
+      ORDER BY o.seen_on, o.sequence`,
+  );
+  return found.map(observationOfRow);
+}
+
 /** Every live sighting of a material up to a day, the oldest first: for trends. */
 export function historyOf(scope: Scope, materialId: string, until: LocalDate): Promise<Observation[]> {
-  return inWorkspace(scope, async (tx) => {
-    const found = await rows<ObservationRow>(
-      tx,
-      Prisma.sql`SELECT ${OBSERVATION_COLUMNS} FROM observation o
-        WHERE o.material_id = ${materialId}::uuid AND o.deleted_at IS NULL AND o.seen_on <= ${until}::date
-        ORDER BY o.seen_on, o.sequence`,
-    );
-    return found.map(observationOfRow);
-  });
+  return inWorkspace(scope, (tx) => historyWithin(tx, materialId, until));
 }

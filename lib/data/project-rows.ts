@@ -34,6 +34,14 @@ export async function projectsWithin(tx: Tx): Promise<Project[]> {
   return (await rows<ProjectRow>(tx, Prisma.sql`${PROJECT} ORDER BY lower(p.name)`)).map(projectOfRow);
 }
 
+/** Projects of some ids, by name. */
+export async function projectsOfIds(tx: Tx, ids: readonly string[]): Promise<Project[]> {
+  const only = Prisma.sql`WHERE p.id = ANY(${[...new Set(ids)]}::text[]::uuid[])`;
+  return (await rows<ProjectRow>(tx, Prisma.sql`${PROJECT} ${only} ORDER BY lower(p.name)`)).map(
+    projectOfRow,
+  );
+}
+
 export async function projectWithin(tx: Tx, id: string): Promise<Project | null> {
   const found = await row<ProjectRow>(tx, Prisma.sql`${PROJECT} WHERE p.id = ${id}::uuid`);
   return found === null ? null : projectOfRow(found);

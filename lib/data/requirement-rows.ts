@@ -57,12 +57,17 @@ function requirementOfRow(stored: RequirementRow): Requirement {
   };
 }
 
-/** Requirements in the order they were entered: all, or one project's. */
-export async function requirementsWithin(tx: Tx, projectId?: string): Promise<Requirement[]> {
-  const only = projectId === undefined ? Prisma.empty : Prisma.sql`WHERE q.project_id = ${projectId}::uuid`;
-  return (await rows<RequirementRow>(tx, Prisma.sql`${REQUIREMENT} ${only} ORDER BY q.sequence`)).map(
+/** Requirements that meet a condition on a table called q, in the order they were entered. */
+export async function requirementsWhere(tx: Tx, only: Prisma.Sql): Promise<Requirement[]> {
+  return (await rows<RequirementRow>(tx, Prisma.sql`${REQUIREMENT} WHERE ${only} ORDER BY q.sequence`)).map(
     requirementOfRow,
   );
+}
+
+/** Requirements in the order they were entered: all, or one project's. */
+export function requirementsWithin(tx: Tx, projectId?: string): Promise<Requirement[]> {
+  const only = projectId === undefined ? Prisma.sql`true` : Prisma.sql`q.project_id = ${projectId}::uuid`;
+  return requirementsWhere(tx, only);
 }
 
 export async function requirementWithin(tx: Tx, id: string): Promise<Requirement | null> {
