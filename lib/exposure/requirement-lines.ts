@@ -21,6 +21,8 @@ export type RequirementLine = Readonly<{
   locked: LockedIn;
   lockedIn: Decimal;
   open: Decimal;
+  /** Something is to be bought, and how much cannot be said. */
+  openUnknown: boolean;
   live: boolean;
 }>;
 
@@ -43,7 +45,17 @@ export function requirementLine(
   const buying = isBuying(status) && !isClosedOn(requirement, day);
   const left = required.known && buying ? Decimal.max(ZERO, required.quantity.minus(lockedIn)) : ZERO;
   const open = roundUpToPurchase(left, material.purchaseUnit);
-  return { requirement, material, revision, required, locked, lockedIn, open, live: status === "live" };
+  return {
+    requirement,
+    material,
+    revision,
+    required,
+    locked,
+    lockedIn,
+    open,
+    openUnknown: buying && !required.known,
+    live: status === "live",
+  };
 }
 
 /** The need of a line that has something open. */
@@ -94,7 +106,7 @@ export function requirementExposure(
     bestUnitPrice: need === null ? null : unitPrice(cost, open.minus(uncovered)),
     takes: need?.takes ?? [],
     uncovered,
-    unpriced: !uncovered.isZero() || !required.known,
+    unpriced: !uncovered.isZero() || line.openUnknown,
     restsOnStale: need?.restsOnStale ?? zero,
     restsOnLapsing: need?.restsOnLapsing ?? zero,
     costWithoutLapsing: need === null ? zero : need.costWithoutLapsing,

@@ -1,5 +1,5 @@
 import type { LocalDate } from "../calendar/local-date.ts";
-import { type Decimal, ONE, ZERO } from "../decimal.ts";
+import { type Decimal, ZERO } from "../decimal.ts";
 import type { Material } from "../materials/material.ts";
 import { type Money, money, roundToMinorUnit } from "../money/money.ts";
 import { lacksImportCharges } from "../prices/foreign-store.ts";
@@ -28,6 +28,19 @@ export type LotCost = KnownLotCost | Readonly<{ known: false; reason: NoCostReas
 function paymentsBy(lot: Lot, gross: Decimal, day: LocalDate): readonly Payment[] {
   if (lot.payments.length === 0) return [{ amount: gross, on: lot.orderedOn, home: null }];
   return lot.payments.filter((payment) => payment.on <= day);
+}
+
+/**
+ * Payments are in whole cents: those that settle a bill are the bill, to its last digit. Shared by what was paid, the last
+ * one being the rest, so that no division leaves anything behind.
+ */
+function ofTheBill(made: readonly Payment[], gross: Decimal, paid: Decimal): Decimal[] {
+  let rest = gross;
+  return made.map(({ amount }, index) => {
+    const part = index === made.length - 1 ? rest : amount.times(gross).dividedBy(paid);
+    rest = rest.minus(part);
+    return part;
+  });
 }
 
 /** The day whose tax, registration and import charges count: of the first payment by `day`, else of the order. */
@@ -76,14 +89,13 @@ export function lotCost(
   const made = paymentsBy(lot, gross, day);
   const paidSoFar = made.reduce((total, payment) => total.plus(payment.amount), ZERO);
   const settled = paidSoFar.greaterThanOrEqualTo(roundToMinorUnit(money(gross, currency)).amount);
-  // Payments are in whole cents: those that settle the bill are the bill, to its last digit.
-  const scale = settled && !paidSoFar.isZero() && !paidSoFar.equals(gross) ? gross.dividedBy(paidSoFar) : ONE;
+  const parts = settled ? ofTheBill(made, gross, paidSoFar) : made.map((payment) => payment.amount);
   const unpaid = settled ? ZERO : gross.minus(paidSoFar);
 
   const payments: MoneyOut[] = [];
   let home = ZERO;
-  for (const payment of made) {
-    const amount = payment.home ?? atHome(lot, valuation, gross, payment.amount.times(scale), payment.on);
+  for (const [index, payment] of made.entries()) {
+    const amount = payment.home ?? atHome(lot, valuation, gross, parts[index] ?? ZERO, payment.on);
     if (amount === null) return { known: false, reason: "rate-unknown" };
     payments.push({ on: payment.on, amount: money(amount, homeCurrency) });
     home = home.plus(amount);

@@ -116,18 +116,32 @@ def table(offs, n):
 
 
 def going(material, d):
-    prices = []
-    for horizon in (RECHECK, 3 * RECHECK):
-        prices = []
-        for store in stores:
-            here = [p for p in by_material[material] if p["storeId"] == store and p["terms"] == "shelf" and day(p["seenOn"]) <= d]
-            if here:
-                p = max(here, key=lambda x: x["seenOn"])
-                if (d - day(p["seenOn"])).days <= horizon:
-                    prices.append(all_in(p, d))
-        if prices:
-            return median(prices)
-    return None
+    """median over stores: fresh; else, of a past day, the line between the sightings on either side; else older (R7).
+
+    The line comes before the older price: where it can be drawn there is always an older price too, so that the other
+    order would never draw one.
+    """
+    shelf = {}
+    for store in stores:
+        here = [p for p in by_material[material] if p["storeId"] == store and p["terms"] == "shelf" and day(p["seenOn"]) <= D]
+        shelf[store] = sorted(here, key=lambda x: x["seenOn"])
+
+    def within(horizon):
+        newest = [max((p for p in ps if day(p["seenOn"]) <= d), key=lambda x: x["seenOn"], default=None) for ps in shelf.values()]
+        return [all_in(p, d) for p in newest if p and (d - day(p["seenOn"])).days <= horizon]
+
+    def lines():
+        for ps in shelf.values():
+            before = [p for p in ps if day(p["seenOn"]) <= d]
+            after = [p for p in ps if day(p["seenOn"]) > d]
+            if before and after:
+                a, b = day(before[-1]["seenOn"]), day(after[0]["seenOn"])
+                if (b - a).days <= 3 * RECHECK:
+                    low, high = all_in(before[-1], d), all_in(after[0], d)
+                    yield low + (high - low) * (d - a).days / (b - a).days
+
+    prices = within(RECHECK) or list(lines()) or within(3 * RECHECK)
+    return median(prices) if prices else None
 
 
 def lot_cost(lot):
@@ -207,4 +221,4 @@ for e in demo["events"]:
     row = dict(cost=cost, carrying=carry, valueAtAcquisition=v0, valueAtDraw=v1, saving=None if v1 is None else v1 - cost - carry)
     answer["realised"][e["id"]] = {k: None if v is None else f"{float(v):.2f}" for k, v in row.items()}
 
-json.dump(answer, sys.stdout, indent=2)
+print(json.dumps(answer, indent=2))
