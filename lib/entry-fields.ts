@@ -19,8 +19,8 @@ function kind(otherwise: FaultCode): (issue: { input?: unknown; code?: string })
     issue.code === "unrecognized_keys" ? "unknown-field" : issue.input === undefined ? "missing" : otherwise;
 }
 
-/** Text changed by `read` into a value, or refused with the code it answers. */
-function textAs<T>(read: (text: string) => { value: T } | FaultCode) {
+/** Text changed by `read` into a value, or refused with the code it answers. Errors: missing, not-text and those of `read`. */
+export function textAs<T>(read: (text: string) => { value: T } | FaultCode) {
   return z.string({ error: kind("not-text") }).transform((text, context): T => {
     const answer = read(text);
     if (typeof answer !== "string") return answer.value;

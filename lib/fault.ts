@@ -50,6 +50,22 @@ export const FAULT_CODES = [
   "not-a-size",
   "same-currency",
   "used-id",
+  "not-a-length",
+  "length-unit-missing",
+  "mixed-units",
+  "comma-unclear",
+  "fraction-unclear",
+  "inches-past-a-foot",
+  "not-an-area",
+  "not-a-slope",
+  "slope-flat",
+  "slope-too-steep",
+  "larger-than-wall",
+  "not-whole",
+  "cover-too-wide",
+  "not-a-triangle",
+  "wing-too-wide",
+  "no-room-for-studs",
 ] as const;
 export type FaultCode = (typeof FAULT_CODES)[number];
 

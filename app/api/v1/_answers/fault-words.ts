@@ -47,6 +47,22 @@ export const FAULT_WORDS: Readonly<Record<FaultCode, string>> = {
   "same-currency": "must differ from the base currency",
   "already-in-use": "cannot change any more: it is in use",
   "used-id": "was accepted before with other content",
+  "not-a-length": 'must be a length, such as "8 ft 3-1/2 in", "92 5/8" or "2440 mm"',
+  "length-unit-missing": "has a last number without a unit",
+  "mixed-units": "is in another unit system than the entry",
+  "comma-unclear": "has a comma that could mean thousands or decimals",
+  "fraction-unclear": "has a fraction of a whole or more after a whole number",
+  "inches-past-a-foot": "has twelve inches or more after feet",
+  "not-an-area": 'must be an area, such as "320" or "320 sq ft"',
+  "not-a-slope": 'must be a slope, such as "4/12" or "4 in 12"',
+  "slope-flat": "must be above zero; take a flat roof as an area",
+  "slope-too-steep": "must not be more than 24 in 12",
+  "larger-than-wall": "is larger than the surface it is in",
+  "not-whole": "must be a whole number",
+  "cover-too-wide": "must be less than the overall width",
+  "not-a-triangle": "cannot close a triangle",
+  "wing-too-wide": "must be less than the length of the main part",
+  "no-room-for-studs": "leaves no room for studs between the plates",
 };
 
 /** A fault in an answer: the field first, so that the message can stand alone. */
