@@ -2,8 +2,8 @@ import { type LocalDate, within } from "../calendar/local-date.ts";
 import { type ExposureFacts, groupedBy } from "../exposure/exposure-facts.ts";
 import { lotRows } from "./lot-rows.ts";
 import { marketOfDays } from "./market-of-days.ts";
-import { savingTotals } from "./saving-totals.ts";
-import { SAVING_KINDS, type SavingRow, type SavingsReport, type SavingTotals } from "./savings-figures.ts";
+import type { SavingRow, SavingsReport } from "./savings-figures.ts";
+import { savingsReport } from "./savings-report.ts";
 
 /** All that savings are computed from. observations: the history back to the oldest lot. */
 export type SavingsFacts = ExposureFacts;
@@ -37,21 +37,5 @@ export function savings(
     .flatMap((lot) => lotRows(day, lot, events.get(lot.id) ?? [], facts, market, requirements))
     .filter((row) => row.on === null || within(row.on, from, until))
     .sort(inOrder);
-  const byKind: Partial<Record<SavingRow["kind"], SavingTotals>> = {};
-  for (const kind of SAVING_KINDS) {
-    const ofKind = rows.filter((row) => row.kind === kind);
-    if (ofKind.length > 0) byKind[kind] = savingTotals(ofKind, currency);
-  }
-  return {
-    rows,
-    realised: savingTotals(
-      rows.filter((row) => row.kind !== "held"),
-      currency,
-    ),
-    unrealised: savingTotals(
-      rows.filter((row) => row.kind === "held"),
-      currency,
-    ),
-    byKind,
-  };
+  return savingsReport(rows, currency);
 }
