@@ -32,6 +32,7 @@ function withoutDivisionDust(value: Decimal): Decimal {
 
 /** Half up (away from zero) to a number of decimal places, free of division dust. Rounds: once, here. */
 export function roundHalfUp(value: Decimal, places: number): Decimal {
+  if (value.decimalPlaces() <= places) return value;
   return withoutDivisionDust(value).toDecimalPlaces(places, Decimal.ROUND_HALF_UP);
 }
 

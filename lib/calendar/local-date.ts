@@ -17,9 +17,16 @@ export function localDate(text: string): LocalDate {
   return text;
 }
 
+/** Read once each: a page compares the same few hundred days thousands of times. */
+const numbers = new Map<LocalDate, number>();
+
 /** The day counted in whole days from 1970-01-01. */
 export function dayNumber(day: LocalDate): number {
-  return Date.parse(`${day}T00:00:00Z`) / DAY;
+  const known = numbers.get(day);
+  if (known !== undefined) return known;
+  const number = Date.parse(`${day}T00:00:00Z`) / DAY;
+  numbers.set(day, number);
+  return number;
 }
 
 /** A day a number of days later (earlier when negative). Units: calendar days. Throws: {RangeError} outside years 0 to 9999. */

@@ -1,12 +1,13 @@
 import type { LocalDate } from "../calendar/local-date.ts";
-import { type Decimal, ZERO } from "../decimal.ts";
+import { type Decimal, ONE, ZERO } from "../decimal.ts";
 import { add, type Money, money } from "../money/money.ts";
 import type { GoingPrice } from "../prices/offer.ts";
 import type { Requirement } from "../projects/project.ts";
 import { standInFactor } from "../projects/stands-in.ts";
+import { carryingCost } from "../stock/carrying.ts";
 import { carryingShare, goingValue, stockSaving } from "../stock/held-saving.ts";
 import type { Lot, StockEvent } from "../stock/lot.ts";
-import { type Holding, lotAccount } from "../stock/lot-account.ts";
+import { lotAccount } from "../stock/lot-account.ts";
 import { lotCost } from "../stock/lot-cost.ts";
 import { type ExposureFacts, groupedBy } from "./exposure-facts.ts";
 import type { ExposureRemark } from "./exposure-figures.ts";
@@ -44,7 +45,8 @@ export function lockedInOn(
   goingNow: (materialId: string) => GoingPrice,
 ): ReadonlyMap<string, LockedIn> {
   const requirements = new Map(facts.requirements.map((requirement) => [requirement.id, requirement]));
-  const zero = money(ZERO, facts.valuation.homeCurrency);
+  const currency = facts.valuation.homeCurrency;
+  const zero = money(ZERO, currency);
   const sums = new Map<string, Sum>();
   const sumFor = (id: string): Sum => {
     const sum = sums.get(id) ?? { ...nothingLockedIn(zero) };
@@ -66,6 +68,7 @@ export function lockedInOn(
     if (material === undefined)
       throw new RangeError(`the material ${lot.materialId} of lot ${lot.id} is not among the facts`);
     const reckoned = lotCost(lot, material, facts.valuation, day);
+    const carrying = reckoned.known ? carryingCost(reckoned.payments, facts.moneyRates, day, currency) : null;
     const account = lotAccount(lot, reckoned.known ? reckoned.cost : zero, own, day);
     const count = (
       requirement: Requirement,
@@ -77,7 +80,8 @@ export function lockedInOn(
       if (factor === null) remark(sum, "other-material-locked-in");
       if (!reckoned.known) remark(sum, "lot-cost-unknown");
       sum.cost = add(sum.cost, cost);
-      return { sum, counted: factor === null ? ZERO : quantity.dividedBy(factor) };
+      if (factor === null) return { sum, counted: ZERO };
+      return { sum, counted: factor.equals(ONE) ? quantity : quantity.dividedBy(factor) };
     };
     for (const { event, quantity, cost } of account.withdrawals) {
       const requirement = event.kind === "drawn" ? known(event.requirementId) : undefined;
@@ -92,15 +96,10 @@ export function lockedInOn(
       sum.allocated = sum.allocated.plus(counted);
       if (!holding.onOrder.isZero())
         sum.onOrder = sum.onOrder.plus(counted.times(holding.onOrder).dividedBy(holding.quantity));
-      const saving = reckoned.known ? savingOn(holding, lot, reckoned) : null;
+      const value = reckoned.known ? goingValue(lot, holding.quantity, goingNow(lot.materialId)) : null;
+      const saving = stockSaving(value, holding.cost, carryingShare(lot, holding.charged, carrying));
       sum.unrealisedSaving =
         saving === null || sum.unrealisedSaving === null ? null : add(sum.unrealisedSaving, saving);
     }
-  }
-
-  function savingOn(holding: Holding, lot: Lot, reckoned: Parameters<typeof carryingShare>[2]): Money | null {
-    const value = goingValue(lot, holding.quantity, goingNow(lot.materialId));
-    const carrying = carryingShare(lot, holding.charged, reckoned, facts.moneyRates, day);
-    return stockSaving(value, holding.cost, carrying);
   }
 }

@@ -1,6 +1,6 @@
 import type { LocalDate } from "../calendar/local-date.ts";
 import { type Decimal, ZERO } from "../decimal.ts";
-import { type Money, money, sum, times } from "../money/money.ts";
+import { type Money, money, roundToMinorUnit, sum, times } from "../money/money.ts";
 import { split } from "../money/split.ts";
 import type { Cover, Take } from "../prices/offer.ts";
 import { type OpenNeed, openOf } from "./pools.ts";
@@ -42,7 +42,11 @@ export function sharedCover(
   const whole = openOf(needs);
   const weights = needs.map((need) => need.open);
   const { currency } = cover.cost;
-  const shares = (amount: Money): readonly Money[] => split(amount, weights);
+  const shares = (amount: Money): readonly Money[] => {
+    // Alone, a need bears all of it; nothing has no shares to work out.
+    if (weights.length === 1) return [roundToMinorUnit(amount)];
+    return amount.amount.isZero() ? weights.map(() => amount) : split(amount, weights);
+  };
   const costs = shares(cover.cost);
   const stale = shares(cover.restsOnStale);
   const lapsing = new Map<LocalDate, { rests: readonly Money[]; without: readonly Money[] | null }>();
@@ -57,7 +61,8 @@ export function sharedCover(
       ),
     );
     const later = takes.length === 0 ? cover : without(neededBy);
-    const found = { rests, without: later.uncovered.isZero() ? shares(later.cost) : null };
+    const shared = () => (later === cover ? costs : shares(later.cost));
+    const found = { rests, without: later.uncovered.isZero() ? shared() : null };
     lapsing.set(neededBy, found);
     return found;
   };

@@ -5,6 +5,7 @@ import { leastWeight, lesser } from "./least-weight.ts";
 import type { Cover, Offer, Take } from "./offer.ts";
 import { type OfferChoice, offerChoices, quantitiesOf, scaleOf, whole } from "./offer-choices.ts";
 import { leastWeightPartly } from "./partly-used.ts";
+import { plainlyBest } from "./plain-cover.ts";
 
 /** step: smallest quantity of the purchase unit that can be bought. used: so much of the quantity may be used ones. */
 export type CoverTerms = Readonly<{ step: Decimal; used: Decimal; currency: CurrencyCode }>;
@@ -55,6 +56,18 @@ export function cheapestCover(offers: readonly Offer[], quantity: Decimal, terms
   if (!quantity.isPositive() || quantity.isZero())
     return { quantity, takes: [], cost: zero, over: ZERO, uncovered: ZERO, restsOnStale: zero };
   const usable = offers.filter((offer) => !offer.beforeImportCharges);
+  const plain = plainlyBest(usable, quantity, terms.used);
+  if (plain !== null) {
+    const take = { offer: plain, quantity, cost: times(plain.price, quantity) };
+    return {
+      quantity,
+      takes: [take],
+      cost: roundToMinorUnit(take.cost),
+      over: ZERO,
+      uncovered: ZERO,
+      restsOnStale: zero,
+    };
+  }
   const scale = scaleOf([quantity, terms.used, ...usable.flatMap(quantitiesOf)]);
   const need = whole(quantity, scale);
   const allowed = lesser(whole(terms.used, scale), need);

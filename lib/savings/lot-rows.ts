@@ -5,6 +5,7 @@ import { type Money, money, roundToMinorUnit } from "../money/money.ts";
 import { rateKept } from "../prices/rate-kept.ts";
 import type { Requirement } from "../projects/project.ts";
 import { inCurrency } from "../rates/rate-of-day.ts";
+import { carryingCost } from "../stock/carrying.ts";
 import { carryingShare, goingValue, stockSaving } from "../stock/held-saving.ts";
 import type { Lot, StockEvent } from "../stock/lot.ts";
 import { type Holding, lotAccount, type Withdrawal } from "../stock/lot-account.ts";
@@ -43,7 +44,10 @@ type Part = Pick<Withdrawal | Holding, "quantity" | "charged" | "cost">;
 /** What every row of a lot says, whatever became of the quantity. until: the day its carrying ends. */
 function common(makings: Makings, part: Part, requirementId: string | null, until: LocalDate) {
   const { facts, lot, cost, requirements } = makings;
-  const carrying = cost.known ? carryingShare(lot, part.charged, cost, facts.moneyRates, until) : null;
+  const whole = cost.known
+    ? carryingCost(cost.payments, facts.moneyRates, until, facts.valuation.homeCurrency)
+    : null;
+  const carrying = carryingShare(lot, part.charged, whole);
   return {
     lotId: lot.id,
     materialId: lot.materialId,

@@ -1,4 +1,5 @@
-import type { LocalDate } from "../calendar/local-date.ts";
+import { DAY_LIMITS } from "../calendar/day-limits.ts";
+import { type LocalDate, plusDays } from "../calendar/local-date.ts";
 import { type Decimal, ZERO } from "../decimal.ts";
 import { type ExposureFacts, groupedBy, materialOf } from "../exposure/exposure-facts.ts";
 import { purchaseStep, roundUpToPurchase } from "../materials/convert.ts";
@@ -41,11 +42,17 @@ export function marketOfDays(knownOn: LocalDate, facts: ExposureFacts): MarketOf
   const seen = groupedBy(facts.observations, (observation) => observation.materialId);
   const going = new Map<string, GoingPrice>();
   const offers = new Map<string, readonly Offer[]>();
+  // Of a long history only what can still be a price on the day is looked at.
   const offersOf = (material: Material, on: LocalDate): readonly Offer[] => {
     const key = `${on} ${material.id}`;
-    const known = offers.get(key) ?? offersOn(on, seen.get(material.id) ?? [], material, valuation).offers;
-    offers.set(key, known);
-    return known;
+    const known = offers.get(key);
+    if (known !== undefined) return known;
+    const oldest = plusDays(on, -DAY_LIMITS.price);
+    const latest = plusDays(on, 1);
+    const near = (seen.get(material.id) ?? []).filter(({ seenOn }) => seenOn >= oldest && seenOn <= latest);
+    const found = offersOn(on, near, material, valuation).offers;
+    offers.set(key, found);
+    return found;
   };
   return {
     goingPrice(material, on) {

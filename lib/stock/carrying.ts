@@ -26,6 +26,8 @@ export function simpleInterest(amount: Money, percent: Decimal, days: Decimal | 
 /** Percent x days, summed over the rates in force one after the other; null when a day of the span has no rate. */
 function percentDays(rates: readonly MoneyRate[], from: LocalDate, until: LocalDate): Decimal | null {
   if (from >= until) return ZERO;
+  const [only] = rates;
+  if (rates.length === 1 && only?.from === null) return only.percent.times(daysBetween(from, until));
   const dated = [...rates].sort((a, b) => (a.from ?? "").localeCompare(b.from ?? ""));
   let total = ZERO;
   let day = from;

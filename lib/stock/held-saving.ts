@@ -1,10 +1,7 @@
-import type { LocalDate } from "../calendar/local-date.ts";
 import type { Decimal } from "../decimal.ts";
-import { type Money, roundToMinorUnit, subtract, times } from "../money/money.ts";
+import { type Money, money, roundToMinorUnit, subtract, times } from "../money/money.ts";
 import type { GoingPrice } from "../prices/offer.ts";
-import { carryingCost, type MoneyRate } from "./carrying.ts";
 import type { Lot } from "./lot.ts";
-import type { KnownLotCost } from "./lot-cost.ts";
 
 /**
  * What a quantity of a lot is worth at a going price: price x quantity x the lot's condition; null when there is none.
@@ -15,20 +12,13 @@ export function goingValue(lot: Lot, quantity: Decimal, going: GoingPrice): Mone
 }
 
 /**
- * A quantity's part of what its lot cost to hold until a day: the lot's carrying cost x charged / lot quantity.
+ * A quantity's part of what its lot cost to hold (`whole`, of `carryingCost`): whole x charged / lot quantity.
  * charged: of the quantity, what was paid for. null: no money rate. Units: home currency. Rounds: once, half up. Source: rules.md R10.
  */
-export function carryingShare(
-  lot: Lot,
-  charged: Decimal,
-  cost: KnownLotCost,
-  rates: readonly MoneyRate[],
-  until: LocalDate,
-): Money | null {
-  const whole = carryingCost(cost.payments, rates, until, cost.cost.currency);
+export function carryingShare(lot: Lot, charged: Decimal, whole: Money | null): Money | null {
   if (whole === null) return null;
   const share = whole.amount.times(charged).dividedBy(lot.quantity);
-  return roundToMinorUnit({ amount: share, currency: whole.currency });
+  return roundToMinorUnit(money(share, whole.currency));
 }
 
 /**

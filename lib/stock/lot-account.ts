@@ -1,8 +1,9 @@
 import type { LocalDate } from "../calendar/local-date.ts";
 import { Decimal, ZERO } from "../decimal.ts";
-import type { Money } from "../money/money.ts";
+import { type Money, money, subtract } from "../money/money.ts";
 import type { Lot, StockEvent } from "./lot.ts";
-import { LotDisagrees, type LotState, stateOf, withdrawalCost } from "./lot-state.ts";
+import { receivedBy } from "./lot-dates.ts";
+import { chargedBy, LotDisagrees } from "./lot-state.ts";
 import { replay } from "./replay.ts";
 
 /** One withdrawal and what it takes of the lot's cost. charged: of its quantity, what was paid for (R9). */
@@ -19,7 +20,6 @@ export type Holding = Readonly<{
 
 /** A lot's cost, shared without losing a cent between what has left and what is there. */
 export type LotAccount = Readonly<{
-  state: LotState;
   withdrawals: readonly Withdrawal[];
   holdings: readonly Holding[];
 }>;
@@ -41,25 +41,29 @@ const LEAVES: ReadonlySet<StockEvent["kind"]> = new Set([
 export function lotAccount(lot: Lot, cost: Money, events: readonly StockEvent[], day: LocalDate): LotAccount {
   const { balance, passed, impossible } = replay(lot, events, day);
   if (impossible) throw new LotDisagrees(impossible);
-  const state = stateOf(lot, balance, day);
-  let before = ZERO;
+  let taken = ZERO;
+  let chargedSoFar = money(ZERO, cost.currency);
   const take = (quantity: Decimal) => {
-    const paidFor = (taken: Decimal) => Decimal.min(taken, lot.quantity);
-    const charged = paidFor(before.plus(quantity)).minus(paidFor(before));
-    const taken = { quantity, charged, cost: withdrawalCost(cost, lot.quantity, before, quantity) };
-    before = before.plus(quantity);
-    return taken;
+    const before = taken;
+    taken = taken.plus(quantity);
+    const charged = taken.lessThanOrEqualTo(lot.quantity)
+      ? quantity
+      : Decimal.max(ZERO, lot.quantity.minus(before));
+    const chargedNow = chargedBy(cost, lot.quantity, taken);
+    const own = subtract(chargedNow, chargedSoFar);
+    chargedSoFar = chargedNow;
+    return { quantity, charged, cost: own };
   };
   const withdrawals = passed
     .filter((event) => LEAVES.has(event.kind))
     .map((event) => ({ event, ...take(event.quantity) }));
-  let onHand = state.received.plus(state.found).minus(state.gone);
+  let onHand = receivedBy(lot, day).plus(balance.found).minus(balance.gone);
   const hold = (requirementId: string | null, quantity: Decimal): Holding => {
-    const there = Decimal.max(ZERO, Decimal.min(onHand, quantity));
+    const there = onHand.greaterThanOrEqualTo(quantity) ? quantity : Decimal.max(ZERO, onHand);
     onHand = onHand.minus(there);
     return { requirementId, onOrder: quantity.minus(there), ...take(quantity) };
   };
   const holdings = [...balance.allocated].map(([requirementId, quantity]) => hold(requirementId, quantity));
   if (!balance.free.isZero()) holdings.push(hold(null, balance.free));
-  return { state, withdrawals, holdings };
+  return { withdrawals, holdings };
 }

@@ -4,6 +4,8 @@ import type { Lot, StockEvent } from "./lot.ts";
 
 /** How much of a lot had come in by the end of a day. Units: purchase units. No receipts: nothing has come in yet (R9). */
 export function receivedBy(lot: Lot, day: LocalDate): Decimal {
+  const [only] = lot.receipts;
+  if (only !== undefined && lot.receipts.length === 1) return only.on <= day ? only.quantity : ZERO;
   return lot.receipts.reduce(
     (total, receipt) => (receipt.on <= day ? total.plus(receipt.quantity) : total),
     ZERO,

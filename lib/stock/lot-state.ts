@@ -1,6 +1,6 @@
 import type { LocalDate } from "../calendar/local-date.ts";
 import { Decimal, ZERO } from "../decimal.ts";
-import { type Money, money, roundToMinorUnit, subtract, times } from "../money/money.ts";
+import { type Money, money, roundToMinorUnit, subtract } from "../money/money.ts";
 import type { Lot, StockEvent } from "./lot.ts";
 import { receivedBy } from "./lot-dates.ts";
 import { type Balance, type Impossible, replay } from "./replay.ts";
@@ -49,9 +49,20 @@ export function stateOf(lot: Lot, balance: Balance, day: LocalDate): LotState {
 }
 
 /**
+ * How much of a lot's cost its first `taken` units bear.
+ *     round(lotCost x taken / lotQuantity)
+ * taken is cut at lotQuantity: what was found over and above was never paid for.
+ * Units: lotCost in home currency; quantities in purchase units. Rounds: once, half up, to the minor unit. Source: rules.md R9.
+ */
+export function chargedBy(lotCost: Money, lotQuantity: Decimal, taken: Decimal): Money {
+  if (taken.greaterThanOrEqualTo(lotQuantity)) return roundToMinorUnit(lotCost);
+  // Multiplied before divided: a third of 3.015 is 1.005, which a rounded third would miss.
+  return roundToMinorUnit(money(lotCost.amount.times(taken).dividedBy(lotQuantity), lotCost.currency));
+}
+
+/**
  * What a withdrawal takes of a lot's cost, so that all withdrawals add up to it:
- *     round(lotCost x (before + quantity) / lotQuantity) - round(lotCost x before / lotQuantity)
- * Both quantities are cut at lotQuantity: what was found over and above was never paid for.
+ *     `chargedBy`(before + quantity) - `chargedBy`(before)
  * Units: lotCost in home currency; quantities in purchase units. Rounds: each term half up to the minor unit. Source: rules.md R9.
  */
 export function withdrawalCost(
@@ -60,10 +71,8 @@ export function withdrawalCost(
   before: Decimal,
   quantity: Decimal,
 ): Money {
-  const charged = (taken: Decimal): Money =>
-    // Multiplied before divided: a third of 3.015 is 1.005, which a rounded third would miss.
-    roundToMinorUnit(
-      money(times(lotCost, Decimal.min(taken, lotQuantity)).amount.dividedBy(lotQuantity), lotCost.currency),
-    );
-  return subtract(charged(before.plus(quantity)), charged(before));
+  return subtract(
+    chargedBy(lotCost, lotQuantity, before.plus(quantity)),
+    chargedBy(lotCost, lotQuantity, before),
+  );
 }

@@ -73,7 +73,10 @@ function obstacle(lot: Lot, balance: Balance, event: StockEvent): Impossible | n
     return balance.free.lessThan(quantity) ? refused("more-than-free", balance.free) : null;
   const within = own.plus(balance.free);
   if (within.lessThan(quantity)) return refused("more-than-free", within);
-  const onHand = receivedBy(lot, event.on).plus(balance.found).minus(balance.gone);
+  const received = receivedBy(lot, event.on);
+  // All of it has come in: what is free or allocated is there.
+  if (received.equals(lot.quantity)) return null;
+  const onHand = received.plus(balance.found).minus(balance.gone);
   return onHand.lessThan(quantity) ? refused("not-received-yet", onHand) : null;
 }
 
