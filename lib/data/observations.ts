@@ -60,10 +60,15 @@ export function addObservation(
   return inWorkspace(scope, (tx) => addObservationWithin(tx, { id, entry }));
 }
 
-/** Ids that are stored now, by this call or an earlier one of the same content; and the others, each with its reason. */
+/** Ids that are stored now, by this call or an earlier one of the same content; and the others, each with its place and its reason. */
 export type ObservationsAdded = Readonly<{
   accepted: readonly string[];
-  rejected: readonly Readonly<{ id: string; why: "faults" | "conflict"; faults: readonly Fault[] }>[];
+  rejected: readonly Readonly<{
+    index: number;
+    id: string;
+    why: "faults" | "conflict";
+    faults: readonly Fault[];
+  }>[];
 }>;
 
 /** Many prices in one statement; each entry stands alone. */
@@ -75,9 +80,9 @@ export function addObservations(
     const placed = await placeObservations(tx, entries);
     return {
       accepted: placed.filter(({ now }) => now === "added" || now === "repeated").map(({ id }) => id),
-      rejected: placed.flatMap((one): ObservationsAdded["rejected"] => {
-        if (one.now === "faults") return [{ id: one.id, why: "faults", faults: one.faults }];
-        return one.now === "conflict" ? [{ id: one.id, why: "conflict", faults: [] }] : [];
+      rejected: placed.flatMap((one, index): ObservationsAdded["rejected"] => {
+        if (one.now === "faults") return [{ index, id: one.id, why: "faults", faults: one.faults }];
+        return one.now === "conflict" ? [{ index, id: one.id, why: "conflict", faults: [] }] : [];
       }),
     };
   });

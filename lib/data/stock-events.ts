@@ -25,13 +25,20 @@ export function eventsOf(
   );
 }
 
+/** What happened to some lots and was not undone, in order. */
+export function liveEventsOfLots(scope: Scope, lotIds: readonly string[]): Promise<StoredEvent[]> {
+  return inWorkspace(scope, (tx) =>
+    eventsWithin(tx, Prisma.sql`e.lot_id = ANY(${[...lotIds]}::text[]::uuid[]) AND e.undone_at IS NULL`),
+  );
+}
+
 /** One event, an undone one too (undoneAt says so). */
 export function stockEvent(scope: Scope, id: string): Promise<StoredEvent | null> {
   return inWorkspace(scope, (tx) => eventWithin(tx, id));
 }
 
 /** A live lot, kept from other writers until the transaction ends: two events of one lot are recorded one after the other. */
-async function lockedLot(tx: Tx, id: string): Promise<StoredLot | null> {
+export async function lockedLot(tx: Tx, id: string): Promise<StoredLot | null> {
   await tx.$queryRaw`SELECT 1 AS one FROM lot WHERE id = ${id}::uuid FOR NO KEY UPDATE`;
   const there = await lotWithin(tx, id);
   return there === null || there.deletedAt !== null ? null : there;

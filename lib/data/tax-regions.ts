@@ -6,9 +6,10 @@ import type { TaxComponent, TaxRegion } from "../tax/region.ts";
 import { CANADA } from "../tax/regions-ca.ts";
 import type { TaxRegionEntry } from "../tax/tax-region-entry.ts";
 import { inWorkspace, type Scope, type Tx } from "./client.ts";
+import { entryHash } from "./first-received.ts";
 import { Prisma } from "./generated/client.ts";
 import { dateOf, dateOrNull, dayOrNull, digits, row, rows } from "./rows.ts";
-import { accepted, fault, refused, repeated } from "./written.ts";
+import { accepted, conflict, fault, refused, repeated } from "./written.ts";
 
 type ComponentRow = Readonly<{
   name: string;
@@ -82,30 +83,47 @@ export function taxRegions(scope: Scope): Promise<TaxRegion[]> {
   return inWorkspace(scope, async (tx) => [...(await regionsWithin(tx)).values()]);
 }
 
+async function saveWithin(tx: Tx, entry: TaxRegionEntry): Promise<Written<TaxRegion>> {
+  const data = { name: entry.name, country: entry.country, completeFrom: dateOf(entry.completeFrom) };
+  const there = await tx.taxRegion.findFirst({ where: { code: entry.code }, select: { id: true } });
+  const { id } =
+    there ?? (await tx.taxRegion.create({ data: { code: entry.code, ...data }, select: { id: true } }));
+  if (there !== null) {
+    await tx.taxRegion.updateMany({ where: { id }, data });
+    await tx.taxComponent.deleteMany({ where: { regionId: id } });
+  }
+  await tx.taxComponent.createMany({
+    data: entry.components.map(({ name, ratePercent, from, until, base, recoverable, evidence }) => ({
+      regionId: id,
+      name,
+      ratePercent: digits(ratePercent),
+      fromDay: dateOf(from),
+      untilDay: dateOrNull(until),
+      base,
+      recoverable,
+      evidence,
+    })),
+  });
+  return accepted(entry);
+}
+
 /** Writes a region of the workspace's own: new, or its components replaced as a whole (the change log keeps the earlier). */
 export function saveTaxRegion(scope: Scope, entry: TaxRegionEntry): Promise<Written<TaxRegion>> {
+  return inWorkspace(scope, (tx) => saveWithin(tx, entry));
+}
+
+/** The same content in another order of its components is the same. */
+function contentOf(region: TaxRegion): string {
+  const keyed = region.components.map((one) => [`${one.name} ${one.from}`, one] as const);
+  return entryHash({ ...region, components: keyed.sort(([a], [b]) => (a < b ? -1 : 1)) });
+}
+
+/** A new region of the workspace's own. Its code is its id: one that is there with other content is a conflict. */
+export function addTaxRegion(scope: Scope, entry: TaxRegionEntry): Promise<Written<TaxRegion>> {
   return inWorkspace(scope, async (tx) => {
-    const data = { name: entry.name, country: entry.country, completeFrom: dateOf(entry.completeFrom) };
-    const there = await tx.taxRegion.findFirst({ where: { code: entry.code }, select: { id: true } });
-    const { id } =
-      there ?? (await tx.taxRegion.create({ data: { code: entry.code, ...data }, select: { id: true } }));
-    if (there !== null) {
-      await tx.taxRegion.updateMany({ where: { id }, data });
-      await tx.taxComponent.deleteMany({ where: { regionId: id } });
-    }
-    await tx.taxComponent.createMany({
-      data: entry.components.map(({ name, ratePercent, from, until, base, recoverable, evidence }) => ({
-        regionId: id,
-        name,
-        ratePercent: digits(ratePercent),
-        fromDay: dateOf(from),
-        untilDay: dateOrNull(until),
-        base,
-        recoverable,
-        evidence,
-      })),
-    });
-    return accepted(entry);
+    const there = (await rows<RegionRow>(tx, OWN)).map(regionOfRow).find(({ code }) => code === entry.code);
+    if (there === undefined) return saveWithin(tx, entry);
+    return contentOf(there) === contentOf(entry) ? repeated(there) : conflict(there);
   });
 }
 

@@ -9,6 +9,7 @@ const UNIT_PRICE_PLACES = 6;
 /** Shapes of single fields in answers of the interface. Decimals are text. */
 export const decimalShape = z.string().regex(/^-?\d+(\.\d+)?$/);
 export const dayShape = z.iso.date();
+export const momentShape = z.iso.datetime({ offset: true });
 export const currencyShape = z.string().length(3);
 export const spanShape = { from: dayShape.nullable(), until: dayShape.nullable() };
 export const moneyShape = z.strictObject({ amount: decimalShape, currency: currencyShape });

@@ -3,7 +3,14 @@ import type { LocalDate } from "../calendar/local-date.ts";
 import type { Decimal } from "../decimal.ts";
 import type { Lot, StockEvent } from "../stock/lot.ts";
 import { lotState } from "../stock/lot-state.ts";
-import { currencyShape, dayShape, decimalShape, enteredDigits, exactDigits } from "./api-fields.ts";
+import {
+  currencyShape,
+  dayShape,
+  decimalShape,
+  enteredDigits,
+  exactDigits,
+  momentShape,
+} from "./api-fields.ts";
 import { apiFee, feeShape } from "./api-observation.ts";
 
 const heldFor = z.array(z.strictObject({ requirementId: z.string(), quantity: decimalShape }));
@@ -45,8 +52,10 @@ export const lotShape = z.strictObject({
   condition: decimalShape,
   storedAt: z.string().nullable(),
   note: z.string().nullable(),
+  deletedAt: momentShape.nullable(),
   state: stateShape.describe("where its quantity is on the day asked for"),
 });
+type KeptLot = Lot & Readonly<{ deletedAt?: string | null }>;
 
 function apiState(lot: Lot, events: readonly StockEvent[], day: LocalDate): z.output<typeof stateShape> {
   const state = lotState(lot, events, day);
@@ -67,7 +76,11 @@ function apiState(lot: Lot, events: readonly StockEvent[], day: LocalDate): z.ou
 }
 
 /** A lot as it is kept, and where its quantity is on a day. Rounds: never. */
-export function apiLot(lot: Lot, events: readonly StockEvent[], day: LocalDate): z.output<typeof lotShape> {
+export function apiLot(
+  lot: KeptLot,
+  events: readonly StockEvent[],
+  day: LocalDate,
+): z.output<typeof lotShape> {
   const { id, materialId, origin, storeId, terms, observationId, paid, orderedOn, storedAt, note } = lot;
   const paidText = (amount: Decimal) => enteredDigits(amount, paid.currency);
   return {
@@ -98,6 +111,7 @@ export function apiLot(lot: Lot, events: readonly StockEvent[], day: LocalDate):
     condition: exactDigits(lot.condition),
     storedAt,
     note,
+    deletedAt: lot.deletedAt ?? null,
     state: apiState(lot, events, day),
   };
 }
@@ -112,10 +126,12 @@ export const stockEventShape = z.strictObject({
   amount: decimalShape.nullable(),
   currency: currencyShape.nullable(),
   reason: z.string().nullable(),
+  undoneAt: momentShape.nullable(),
 });
+type KeptEvent = StockEvent & Readonly<{ undoneAt?: string | null }>;
 
 /** One thing that happened to a lot. Rounds: never. */
-export function apiStockEvent(event: StockEvent): z.output<typeof stockEventShape> {
+export function apiStockEvent(event: KeptEvent): z.output<typeof stockEventShape> {
   const { id, lotId, kind, quantity, on, requirementId, amount, reason } = event;
   return {
     id,
@@ -127,5 +143,6 @@ export function apiStockEvent(event: StockEvent): z.output<typeof stockEventShap
     amount: amount === null ? null : enteredDigits(amount.amount, amount.currency),
     currency: amount?.currency ?? null,
     reason,
+    undoneAt: event.undoneAt ?? null,
   };
 }

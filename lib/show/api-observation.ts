@@ -8,6 +8,7 @@ import {
   enteredDigits,
   exactDigits,
   exactDigitsOrNull,
+  momentShape,
   spanShape,
 } from "./api-fields.ts";
 
@@ -51,10 +52,13 @@ export const observationShape = z.strictObject({
   ...spanShape,
   fees: z.array(feeShape),
   note: z.string().nullable(),
+  deletedAt: momentShape.nullable(),
+  corrections: z.int().describe("how often it was corrected"),
 });
+type Kept = Observation & Readonly<{ deletedAt?: string | null; corrections?: number }>;
 
 /** An observation exactly as seen, or as corrected since. Rounds: never. */
-export function apiObservation(seen: Observation): z.output<typeof observationShape> {
+export function apiObservation(seen: Kept): z.output<typeof observationShape> {
   const { id, materialId, storeId, seenOn, terms, amount, per, taxIncluded, taxRegion, from, until, note } =
     seen;
   return {
@@ -76,5 +80,21 @@ export function apiObservation(seen: Observation): z.output<typeof observationSh
     until,
     fees: amount === null ? [] : seen.fees.map((fee) => apiFee(fee, amount.currency)),
     note,
+    deletedAt: seen.deletedAt ?? null,
+    corrections: seen.corrections ?? 0,
   };
+}
+
+export const correctionShape = z.strictObject({
+  at: momentShape,
+  actor: z.string(),
+  reason: z.string(),
+  earlier: observationShape.omit({ deletedAt: true, corrections: true }).describe("as it stood before"),
+});
+type Correction = Readonly<{ at: string; actor: string; reason: string; earlier: Observation }>;
+
+/** What an observation said before a correction, who corrected it and why. Rounds: never. */
+export function apiCorrection({ at, actor, reason, earlier }: Correction): z.output<typeof correctionShape> {
+  const { deletedAt: _, corrections: __, ...shown } = apiObservation(earlier);
+  return { at, actor, reason, earlier: shown };
 }

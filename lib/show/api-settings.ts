@@ -115,3 +115,8 @@ export function apiExchangeRate({
 }: ExchangeRate): z.output<typeof exchangeRateShape> {
   return { date: on, base, quote, rate: exactDigits(rate), source };
 }
+
+/** What a rate is known by: its day, pair and source. */
+export function exchangeRateKey({ date, base, quote, source }: z.output<typeof exchangeRateShape>): string {
+  return `${date} ${base} ${quote} ${source}`;
+}

@@ -33,7 +33,7 @@ export type Asked<B, Q extends z.ZodType> = Readonly<{
   today: LocalDate;
   query: z.output<Q>;
   body: B;
-  /** A part of the path, e.g. of {id}. */
+  /** An id of the path, e.g. of {id}: a UUID in small letters. */
   part: (name: string) => string;
 }>;
 

@@ -1,6 +1,7 @@
-import type { Fault, Written } from "../../../../lib/fault.ts";
+import type { Written } from "../../../../lib/fault.ts";
 import type { Outcome } from "./operation.ts";
 import { faulty, NOT_THERE, type Problem, problem } from "./problem.ts";
+import { USED_ID } from "./used-id.ts";
 
 /** A thing found, or 404. */
 export function found<T, A>(value: T | null, answer: (value: T) => A): Outcome<A> {
@@ -23,5 +24,3 @@ function notWritten<T>(written: Extract<Written<T>, { ok: false }>): Problem {
   if (written.why === "not-there") return NOT_THERE;
   return problem(409, "Another one was accepted under this id before; it stays as it is.", USED_ID);
 }
-
-const USED_ID: readonly Fault[] = [{ path: "id", code: "used-id" }];

@@ -1,16 +1,17 @@
 import * as z from "zod";
-import type { Fault } from "../../../../lib/fault.ts";
+import { FAULT_CODES, type Fault } from "../../../../lib/fault.ts";
 import { spoken } from "./fault-words.ts";
 
 /** Why nothing was done, as RFC 9457 has it. */
 export type Problem = Readonly<{ status: ProblemStatus; detail: string; faults: readonly Fault[] }>;
 
-const TITLES = {
+export const TITLES = {
   400: "Bad Request",
   403: "Forbidden",
   404: "Not Found",
   405: "Method Not Allowed",
   409: "Conflict",
+  413: "Content Too Large",
   415: "Unsupported Media Type",
   422: "Unprocessable Content",
   500: "Internal Server Error",
@@ -18,21 +19,19 @@ const TITLES = {
 } as const;
 export type ProblemStatus = keyof typeof TITLES;
 
+export const faultShape = z.strictObject({
+  path: z.string().describe("the field, dotted; empty for the request itself"),
+  code: z.enum(FAULT_CODES),
+  message: z.string(),
+  values: z.record(z.string(), z.string()).optional(),
+});
+
 export const problemShape = z.strictObject({
   type: z.literal("about:blank"),
   title: z.enum(Object.values(TITLES)),
   status: z.int(),
   detail: z.string(),
-  errors: z
-    .array(
-      z.strictObject({
-        path: z.string().describe("the field, dotted; empty for the request itself"),
-        code: z.string(),
-        message: z.string(),
-        values: z.record(z.string(), z.string()).optional(),
-      }),
-    )
-    .describe("every fault of the request"),
+  errors: z.array(faultShape).describe("every fault of the request"),
 });
 
 /** A problem, with every fault that led to it. */
@@ -45,6 +44,7 @@ export function faulty(faults: readonly Fault[]): Problem {
   return problem(422, "This cannot be accepted; nothing was changed. Every fault is listed.", faults);
 }
 
+export const NO_SUCH_ADDRESS = problem(404, "The interface has no such address; see /api/v1/openapi.json.");
 export const NOT_THERE = problem(404, "There is nothing here under this id.");
 
 /** A problem as an answer. */

@@ -11,7 +11,7 @@ export type Raw =
 const refused = (found: Problem): Raw => ({ ok: false, problem: found });
 
 export function tooBig(limit: number): Problem {
-  return problem(400, `The body is larger than ${limit} bytes.`);
+  return problem(413, `The body is larger than ${limit} bytes.`);
 }
 
 async function bytesUpTo(request: Request, limit: number): Promise<Uint8Array | null> {
@@ -26,7 +26,7 @@ async function bytesUpTo(request: Request, limit: number): Promise<Uint8Array | 
   return Buffer.concat(chunks, size);
 }
 
-/** The JSON of a request. Problems: 415 another content type, 400 too big, not UTF-8 or not JSON. */
+/** The JSON of a request. Problems: 415 another content type, 413 too big, 400 not UTF-8 or not JSON. */
 export async function readJson(request: Request, limit: number): Promise<Raw> {
   const type = request.headers.get("content-type") ?? "";
   if (!/^application\/json\s*(;|$)/i.test(type)) return refused(problem(415, "Send application/json."));

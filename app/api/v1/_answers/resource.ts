@@ -3,14 +3,13 @@ import { todayIn } from "../../../../lib/calendar/local-date.ts";
 import { ownerWorkspace } from "../../../../lib/data/workspaces.ts";
 import { isDatabaseDown } from "../../../_forms/database-down.ts";
 import { readAs } from "./body.ts";
-import { turnedAway } from "./caller.ts";
 import type { Asked, Operation, Outcome } from "./operation.ts";
-import { faulty, type Problem, problem, problemResponse } from "./problem.ts";
+import { idsOf, type Parts } from "./parts.ts";
+import { faulty, NOT_THERE, type Problem, problem, problemResponse } from "./problem.ts";
 import { ONE_MEGABYTE, readJson, tooBig } from "./read-body.ts";
 
-type Context = Readonly<{ params: Promise<Readonly<Record<string, string | string[] | undefined>>> }>;
+type Context = Readonly<{ params: Promise<Parts> }>;
 type Handler = (request: Request, context: Context) => Promise<Response>;
-type Parts = Awaited<Context["params"]>;
 
 /** An operation with the code that answers it. */
 export type Deed = Readonly<{
@@ -26,6 +25,8 @@ export function does<B, Q extends z.ZodType, A extends z.ZodType>(
   return {
     method: operation.method,
     answer: async (request, parts) => {
+      const ids = idsOf(parts);
+      if (ids === null) return problemResponse(NOT_THERE);
       const read = await readRequest(operation, request);
       if ("status" in read) return problemResponse(read);
       const workspace = await ownerWorkspace();
@@ -34,13 +35,28 @@ export function does<B, Q extends z.ZodType, A extends z.ZodType>(
         scope: { workspaceId: workspace.id, actor: "interface" },
         workspace,
         today: todayIn(workspace.timeZone),
-        part: (name) => String(parts[name] ?? ""),
+        part: (name) => namedPart(ids, name),
       });
       return "value" in outcome
         ? Response.json(outcome.value, answerInit(outcome.status))
         : problemResponse(outcome);
     },
   };
+}
+
+/** One deed for an address with a word in it, e.g. {happened}: the deed that word names; another word names nothing. */
+export function byWord(name: string, method: Deed["method"], deeds: ReadonlyMap<string, Deed>): Deed {
+  return {
+    method,
+    answer: async (request, parts) =>
+      deeds.get(String(parts[name]))?.answer(request, parts) ?? problemResponse(NOT_THERE),
+  };
+}
+
+function namedPart(ids: ReadonlyMap<string, string>, name: string): string {
+  const id = ids.get(name);
+  if (id === undefined) throw new Error(`the address has no part called ${name}`);
+  return id;
 }
 
 function answerInit(status: number): ResponseInit {
@@ -54,9 +70,9 @@ async function readRequest<B, Q extends z.ZodType>(
   const raw =
     body.limit === 0 ? ({ ok: true, value: null, bytes: 0 } as const) : await readJson(request, body.limit);
   if (!raw.ok) return raw.problem;
+  if (raw.bytes > ONE_MEGABYTE && !isMany(raw.value)) return tooBig(ONE_MEGABYTE);
   const asked = readAs(query, Object.fromEntries(new URL(request.url).searchParams));
   const sent = body.read(raw.value);
-  if (raw.bytes > ONE_MEGABYTE && !isMany(raw.value)) return tooBig(ONE_MEGABYTE);
   if (asked.ok && sent.ok) return { query: asked.value, body: sent.value };
   return faulty([...(asked.ok ? [] : asked.faults), ...(sent.ok ? [] : sent.faults)]);
 }
@@ -65,16 +81,16 @@ function isMany(raw: unknown): boolean {
   return typeof raw === "object" && raw !== null && "entries" in raw;
 }
 
+const DATABASE_DOWN =
+  "The database cannot be reached. Send the same request again later: under an id of your own a repeat does no harm.";
+
 async function safely(answer: () => Promise<Response>): Promise<Response> {
   try {
     return await answer();
   } catch (error) {
-    if (isDatabaseDown(error))
-      return problemResponse(problem(503, "The database cannot be reached; nothing was changed."), {
-        "retry-after": "5",
-      });
+    if (isDatabaseDown(error)) return problemResponse(problem(503, DATABASE_DOWN), { "retry-after": "5" });
     console.error(error);
-    return problemResponse(problem(500, "This is a mistake of the program; nothing was changed."));
+    return problemResponse(problem(500, "This is a mistake of the program. What was being written was not."));
   }
 }
 
@@ -87,8 +103,6 @@ export function resource(...deeds: readonly Deed[]): Handlers {
     const deed = deeds.find((one) => one.method === method);
     return (request, context) =>
       safely(async () => {
-        const away = turnedAway(request);
-        if (away !== null) return problemResponse(away);
         if (deed === undefined)
           return problemResponse(problem(405, `This address knows ${allow}.`), { allow });
         return deed.answer(request, await context.params);

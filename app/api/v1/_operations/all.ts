@@ -1,0 +1,35 @@
+import type { Operation } from "../_answers/operation.ts";
+import * as lots from "./lots.ts";
+import * as materials from "./materials.ts";
+import * as observations from "./observations.ts";
+import * as prices from "./prices.ts";
+import * as program from "./program.ts";
+import * as projects from "./projects.ts";
+import * as savings from "./savings.ts";
+import * as settings from "./settings.ts";
+import {
+  addStockCount,
+  addStockEvent,
+  HAPPENINGS,
+  listStockEvents,
+  restoreStockEvent,
+  UNDOABLES,
+  undoStockEvent,
+} from "./stock-events.ts";
+import * as stores from "./stores.ts";
+
+/** What is told apart in a document: never the types of what is read and answered. */
+export type AnyOperation = Pick<Operation, "method" | "path" | "summary" | "query" | "answer" | "makes"> &
+  Readonly<{ body: Pick<Operation["body"], "schema"> }>;
+
+/** Everything the interface does, in the order of the document. */
+export const OPERATIONS: readonly AnyOperation[] = [
+  ...[settings, stores, materials, observations, prices, projects, lots].flatMap((noun) =>
+    Object.values(noun),
+  ),
+  ...HAPPENINGS.map(addStockEvent),
+  addStockCount,
+  listStockEvents,
+  ...UNDOABLES.flatMap((happened) => [undoStockEvent(happened), restoreStockEvent(happened)]),
+  ...[savings, program].flatMap((noun) => Object.values(noun)),
+];
