@@ -14,6 +14,7 @@ const SOURCES = [
   "public",
   "prisma/schema.prisma",
   "next.config.ts",
+  "proxy.ts",
   "tsconfig.json",
   "package-lock.json",
 ];
