@@ -25,14 +25,12 @@ function askedTable(asks: readonly Ask[], { valuation }: AskedOf): Prisma.Sql {
     JOIN material m ON m.workspace_id = current_workspace() AND m.id = g.material_id`;
 }
 
-/** Stores whose plain prices are valued without fail: at home, in home currency, their tax known from a day on. */
+/** Stores whose plain prices in home currency are valued without fail: at home, their tax known from a day on. */
 function sureTable({ valuation }: AskedOf): Prisma.Sql {
   const sure = [...valuation.stores.values()].flatMap((store) => {
     const region = valuation.regions.get(store.taxRegion);
     if (region === undefined || isForeign(store, valuation)) return [];
-    return store.currency === valuation.homeCurrency
-      ? [{ id: store.id, from: region.completeFrom, before: store.archivedOn }]
-      : [];
+    return [{ id: store.id, from: region.completeFrom, before: store.archivedOn }];
   });
   return Prisma.sql`SELECT * FROM unnest(${ids(sure.map(({ id }) => id))}, ${days(sure.map(({ from }) => from))},
     ${sure.map(({ before }) => before)}::text[]::date[]) AS s(store_id, from_day, before_day)`;

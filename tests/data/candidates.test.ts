@@ -1,16 +1,16 @@
 import { beforeAll, expect, test } from "vitest";
-import { type LocalDate, localDate, plusDays } from "../../lib/calendar/local-date.ts";
-import { Decimal } from "../../lib/decimal.ts";
+import { localDate, plusDays } from "../../lib/calendar/local-date.ts";
 import { exposure } from "../../lib/exposure/exposure.ts";
 import type { ExposureFacts } from "../../lib/exposure/exposure-facts.ts";
 import { goingPriceOn } from "../../lib/prices/going-price.ts";
+import type { Observation } from "../../lib/prices/observation.ts";
 import { offersOn } from "../../lib/prices/offers.ts";
 import { savings } from "../../lib/savings/savings.ts";
 import { freshDatabase } from "../support/database.ts";
+import { plain, wholeHistory, withHistory } from "../support/whole-history.ts";
 
 await freshDatabase();
 const { exposureFacts, offerFacts, savingsFacts } = await import("../../lib/data/facts.ts");
-const { historyOf } = await import("../../lib/data/observations.ts");
 const { loadDemo } = await import("../../prisma/demo/load.ts");
 
 const TODAY = localDate("2026-06-30");
@@ -18,34 +18,23 @@ const DAYS = [0, 1, 6, 7, 8, 29, 30, 31, 45, 60, 91, 120, 200, 365, 366, 500, 90
   plusDays(TODAY, -ago),
 );
 let scope = { workspaceId: "", actor: "test" };
+let history: Observation[] = [];
 
 beforeAll(async () => {
   scope = { ...(await loadDemo(TODAY)), actor: "test" };
+  history = await wholeHistory(scope, TODAY);
 });
-
-/** Figures as text: what is compared is every digit. */
-function plain(figures: unknown): unknown {
-  return JSON.parse(
-    JSON.stringify(figures, (_, value: unknown) => (value instanceof Decimal ? value.toFixed() : value)),
-  );
-}
-
-/** The same facts with every sighting there is up to a day. */
-async function withHistory(facts: ExposureFacts, until: LocalDate): Promise<ExposureFacts> {
-  const histories = [...facts.materials.keys()].map((id) => historyOf(scope, id, until));
-  return { ...facts, observations: (await Promise.all(histories)).flat() };
-}
 
 test.each(DAYS)("exposure on %s is the same from the candidates as from the whole history", async (day) => {
   const facts = await exposureFacts(scope, day);
-  const whole = await withHistory(facts, day);
+  const whole = withHistory(facts, history, day);
   expect(plain(exposure(day, facts))).toEqual(plain(exposure(day, whole)));
   expect(facts.observations.length).toBeLessThanOrEqual(whole.observations.length);
 });
 
 test.each(DAYS)("every offer in force on %s and the going prices are among the offer facts", async (day) => {
   const facts = await offerFacts(scope, day);
-  const whole = await withHistory(facts, day);
+  const whole = withHistory(facts, history, day);
   for (const material of facts.materials.values()) {
     const offers = (from: ExposureFacts) =>
       offersOn(day, from.observations, material, facts.valuation).offers;
@@ -64,15 +53,18 @@ test.each(DAYS)("one project's exposure on %s is the same from its own facts as 
   }
 });
 
-test.each(DAYS)("savings up to %s are the same from the candidates as from the whole history", async (day) => {
-  const facts = await savingsFacts(scope, null, day);
-  const whole = await withHistory(facts, day);
-  expect(plain(savings(null, null, day, facts))).toEqual(plain(savings(null, null, day, whole)));
-});
+test.each(DAYS)(
+  "savings up to %s are the same from the candidates as from the whole history",
+  async (day) => {
+    const facts = await savingsFacts(scope, null, day);
+    const whole = withHistory(facts, history, day);
+    expect(plain(savings(null, null, day, facts))).toEqual(plain(savings(null, null, day, whole)));
+  },
+);
 
 test("today's exposure brings a small part of the history along", async () => {
   const facts = await exposureFacts(scope, TODAY);
-  const whole = await withHistory(facts, TODAY);
+  const whole = withHistory(facts, history, TODAY);
   expect(facts.observations.length).toBeGreaterThan(0);
   expect(facts.observations.length).toBeLessThan(whole.observations.length / 10);
 });
