@@ -3,8 +3,10 @@ import { getTranslations } from "next-intl/server";
 import type * as z from "zod";
 import { type Fault, faultsOf, type Written } from "../../lib/fault.ts";
 import type { FormFault, FormState } from "../_ui/form-state.ts";
+import { seesDemo } from "../_workspace/workspace-seen.ts";
 import { isDatabaseDown } from "./database-down.ts";
 import { type FieldNames, faultWords } from "./fault-words.ts";
+import { fingerprint } from "./fingerprint.ts";
 
 /** An entry parsed by its schema and then written; its faults when it does not parse. */
 export async function writeChecked<S extends z.ZodType, T>(
@@ -26,9 +28,21 @@ function valuesOf(form: FormData): Record<string, string[]> {
   return values;
 }
 
+/** Whether a tab left open would write into other data: the demo was opened, or left, in another tab since. */
+async function isElsewhere(form: FormData): Promise<boolean> {
+  const place = form.get("place");
+  return typeof place === "string" && place !== ((await seesDemo()) ? "demo" : "owner");
+}
+
+export type AnswerOptions = Readonly<{
+  /** The thing as it stands now: a form drawn from an earlier state of it is not saved over the newer one unasked. */
+  now?: () => Promise<unknown>;
+}>;
+
 /**
  * What every form action answers: on to the next page when the write was accepted; else the form again, with what was typed,
- * each fault in words, or one sentence when the database is down, the entry is gone, or the form was sent before.
+ * each fault in words, or one sentence when the database is down, the entry is gone, the form was sent before, or what it
+ * changes was changed elsewhere (sent once more, it is saved all the same).
  */
 export async function answer<T>(
   previous: FormState,
@@ -36,23 +50,37 @@ export async function answer<T>(
   names: FieldNames,
   write: () => Promise<Written<T>>,
   next: (value: T) => string,
+  { now }: AnswerOptions = {},
 ): Promise<FormState> {
-  const again = (faults: readonly FormFault[], trouble: string | null): FormState => ({
-    values: valuesOf(form),
+  const t = await getTranslations("ui");
+  const again = (
+    faults: readonly FormFault[],
+    trouble: string | null,
+    values = valuesOf(form),
+  ): FormState => ({
+    values,
     faults,
     trouble,
     attempt: previous.attempt + 1,
   });
+  if (await isElsewhere(form)) return again([], t("otherPlace"));
+  const seen = form.get("seen");
+  if (now !== undefined && typeof seen === "string") {
+    const current = await reached(now);
+    if (current === "down") return again([], t("databaseDown"));
+    const mark = fingerprint(current);
+    if (current !== null && mark !== seen)
+      return again([], t("changedSince"), { ...valuesOf(form), seen: [mark] });
+  }
   const written = await reached(write);
-  if (written !== "down" && written.ok) redirect(next(written.value));
-  const t = await getTranslations("ui");
   if (written === "down") return again([], t("databaseDown"));
+  if (written.ok) redirect(next(written.value));
   if (written.why === "conflict") return again([], t("conflict"));
   if (written.why === "not-there") return again([], t("gone"));
   return again(await faultWords(written.faults, names), null);
 }
 
-async function reached<T>(write: () => Promise<Written<T>>): Promise<Written<T> | "down"> {
+async function reached<T>(write: () => Promise<T>): Promise<T | "down"> {
   try {
     return await write();
   } catch (error) {

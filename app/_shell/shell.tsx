@@ -1,18 +1,19 @@
 import Link from "next/link";
 import { getTranslations } from "next-intl/server";
 import type { ReactNode } from "react";
+import { FormPlace } from "../_ui/form-context.client.tsx";
 import { leaveDemo } from "../_workspace/actions.ts";
-import { looksAtDemo } from "../_workspace/cookie.ts";
+import { seesDemo } from "../_workspace/workspace-seen.ts";
 import { Mark } from "./mark.tsx";
 import { BottomBar, TopBar } from "./navigation.client.tsx";
 import { placesOf } from "./places.ts";
 import style from "./shell.module.css";
 
-/** Skip link, header with the tape edge, navigation and the main region. Reads no data, so it stands when the database is down. */
+/** Skip link, header with the tape edge, navigation and the main region. Stands when the database is down. */
 export async function Shell({ children }: Readonly<{ children: ReactNode }>) {
   const t = await getTranslations("shell");
   const places = placesOf(t);
-  const demo = await looksAtDemo();
+  const demo = await seesDemo();
   return (
     <>
       <a href="#main" className={style.skip}>
@@ -35,7 +36,7 @@ export async function Shell({ children }: Readonly<{ children: ReactNode }>) {
         </form>
       ) : null}
       <main id="main" className={style.main} tabIndex={-1}>
-        {children}
+        <FormPlace value={demo ? "demo" : "owner"}>{children}</FormPlace>
       </main>
       <BottomBar places={places} label={t("navigation")} more={t("more")} />
     </>

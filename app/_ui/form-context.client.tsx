@@ -8,6 +8,9 @@ export const FormContext = createContext<Readonly<{ id: string; state: FormState
   state: FRESH_FORM,
 });
 
+/** Which data the forms of the page were drawn for; sent along, so that a tab left open never writes into other data. */
+export const FormPlace = createContext("");
+
 /** What a field of this name shows: its id, the typed text given back, and the fault beside it. */
 export function useField(name: string, start: string) {
   const { id, state } = useContext(FormContext);

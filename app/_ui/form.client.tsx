@@ -1,14 +1,16 @@
 "use client";
 
-import { Fragment, type ReactNode, useActionState, useEffect, useId, useRef } from "react";
+import { Fragment, type ReactNode, useActionState, useContext, useEffect, useId, useRef } from "react";
 import style from "./form.module.css";
-import { FormContext } from "./form-context.client.tsx";
+import { FormContext, FormPlace } from "./form-context.client.tsx";
 import { type FormAction, FRESH_FORM } from "./form-state.ts";
 
 export type FormProps = Readonly<{
   action: FormAction;
   /** Made once when the page is drawn (newId): sent twice, the entry is still made once. */
   id?: string;
+  /** What the form was drawn from (fingerprint): the action notices when it was changed elsewhere since. */
+  seen?: string;
   /** Above the list of faults, e.g. "Not saved yet". */
   faultsTitle: string;
   children: ReactNode;
@@ -19,9 +21,10 @@ export type FormProps = Readonly<{
  * A form around a server action. Works without JavaScript; keeps what was typed when the action finds faults, lists them on
  * top with links to their fields, and says so when the database cannot be reached. Fields inside find their fault by name.
  */
-export function Form({ action, id, faultsTitle, children, className }: FormProps) {
+export function Form({ action, id, seen, faultsTitle, children, className }: FormProps) {
   const [state, send] = useActionState(action, FRESH_FORM);
   const formId = useId();
+  const place = useContext(FormPlace);
   const summary = useRef<HTMLDivElement>(null);
   useEffect(() => {
     if (state.attempt > 0) summary.current?.focus();
@@ -30,6 +33,8 @@ export function Form({ action, id, faultsTitle, children, className }: FormProps
   return (
     <form action={send} className={className ?? style.form} noValidate>
       {id === undefined ? null : <input type="hidden" name="id" value={state.values.id?.[0] ?? id} />}
+      {seen === undefined ? null : <input type="hidden" name="seen" value={state.values.seen?.[0] ?? seen} />}
+      {place === "" ? null : <input type="hidden" name="place" value={place} />}
       {failed ? (
         <div ref={summary} className={style.faults} role="alert" tabIndex={-1}>
           <p className={style.faultsTitle}>{state.trouble ?? faultsTitle}</p>

@@ -1,14 +1,22 @@
 "use server";
 
 import { redirect } from "next/navigation";
-import { demoWorkspace, discardWorkspace, makeDemoWorkspace } from "../../lib/data/workspaces.ts";
+import { demoWorkspace, discardWorkspace } from "../../lib/data/workspaces.ts";
 import { lookAtDemo, lookAtOwn } from "./cookie.ts";
+import { demoThere, freshDemo } from "./demo.ts";
 
-/** Looks at the demo, making it first when there is none. */
+/** Looks at the demo, loading it first when there is none. */
 export async function openDemo(): Promise<void> {
-  if ((await demoWorkspace()) === null) await makeDemoWorkspace();
+  await demoThere();
   await lookAtDemo();
   redirect("/");
+}
+
+/** The demo from its beginning, ending today; what was entered into the earlier one is gone. */
+export async function beginDemoAnew(): Promise<void> {
+  await freshDemo();
+  await lookAtDemo();
+  redirect("/settings?done=demo-anew");
 }
 
 /** Back to the owner's own workspace; the demo stays as it is. */

@@ -21,3 +21,12 @@ export async function scopeSeen(): Promise<Scope> {
 export async function today(): Promise<LocalDate> {
   return todayIn((await workspaceSeen()).timeZone);
 }
+
+/** Whether the demo is what is being looked at. When the database cannot say, what the browser chose counts. */
+export async function seesDemo(): Promise<boolean> {
+  if (!(await looksAtDemo())) return false;
+  return workspaceSeen().then(
+    (workspace) => workspace.kind === "demo",
+    () => true,
+  );
+}

@@ -7,7 +7,7 @@ import { percentText } from "../../lib/show/percent-text.ts";
 import { Button } from "../_ui/button.client.tsx";
 import { LinksList } from "../_ui/links-list.tsx";
 import { PageHead, Part } from "../_ui/page-head.tsx";
-import { discardDemo, openDemo } from "../_workspace/actions.ts";
+import { beginDemoAnew, discardDemo, openDemo } from "../_workspace/actions.ts";
 import { scopeSeen, workspaceSeen } from "../_workspace/workspace-seen.ts";
 import { Done } from "./done.tsx";
 
@@ -76,12 +76,21 @@ export default async function SettingsPage({ searchParams }: PageProps<"/setting
         note={workspace.kind === "demo" ? `${t("demo.isDemo")} ${t("demo.discardText")}` : t("demo.text")}
       >
         {workspace.kind === "demo" ? (
-          <form action={discardDemo}>
-            <Button kind="plain">{t("demo.discard")}</Button>
-          </form>
+          <>
+            <form action={discardDemo}>
+              <Button kind="plain">{t("demo.discard")}</Button>
+            </form>
+            <form action={beginDemoAnew}>
+              <Button kind="quiet" pending={t("demo.opening")}>
+                {t("demo.anew")}
+              </Button>
+            </form>
+          </>
         ) : (
           <form action={openDemo}>
-            <Button kind="plain">{t("demo.open")}</Button>
+            <Button kind="plain" pending={t("demo.opening")}>
+              {t("demo.open")}
+            </Button>
           </form>
         )}
       </Part>
