@@ -37,6 +37,11 @@ export default defineConfig({
         testTimeout: 60_000,
         hookTimeout: 60_000,
       }),
+      project("api", ["tests/api/**/*.test.ts"], {
+        globalSetup: ["tests/support/built.ts", "tests/support/template-database.ts"],
+        testTimeout: 60_000,
+        hookTimeout: 120_000,
+      }),
       project("architecture", ["tests/architecture/**/*.test.ts"], { testTimeout: 120_000 }),
     ],
   },

@@ -8,7 +8,8 @@ import { idsOf, type Parts } from "./parts.ts";
 import { faulty, NOT_THERE, type Problem, problem, problemResponse } from "./problem.ts";
 import { ONE_MEGABYTE, readJson, tooBig } from "./read-body.ts";
 
-type Context = Readonly<{ params: Promise<Parts> }>;
+/** Next hands over no parts where the address has none. */
+type Context = Readonly<{ params: Promise<Parts | undefined> }>;
 type Handler = (request: Request, context: Context) => Promise<Response>;
 
 /** An operation with the code that answers it. */
@@ -105,7 +106,7 @@ export function resource(...deeds: readonly Deed[]): Handlers {
       safely(async () => {
         if (deed === undefined)
           return problemResponse(problem(405, `This address knows ${allow}.`), { allow });
-        return deed.answer(request, await context.params);
+        return deed.answer(request, (await context.params) ?? {});
       });
   };
   return {
