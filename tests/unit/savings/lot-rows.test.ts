@@ -1,66 +1,24 @@
 import { describe, expect, test } from "vitest";
 import { decimal } from "../../../lib/decimal.ts";
-import { savings } from "../../../lib/savings/savings.ts";
-import type { SavingRow } from "../../../lib/savings/savings-figures.ts";
-import type { Lot, StockEvent } from "../../../lib/stock/lot.ts";
-import { day, observation, rate, SHEET, TODAY, valuation } from "../../support/price-example.ts";
-import {
-  cad,
-  eventOf,
-  factsOf,
-  lotOf,
-  needOf,
-  revisionOf,
-  SEVEN_PERCENT,
-} from "../../support/stock-example.ts";
-
-const a = { requirementId: "a" };
-const then = observation("24.00", { seenOn: day("2026-01-04") });
-const now = observation("26.00", { seenOn: day("2026-02-20") });
-const draw = eventOf("drawn", 4, "2026-02-25", a);
-
-function rows(
-  events: readonly StockEvent[],
-  lot: Lot = lotOf(10, 200),
-  given: Parameters<typeof factsOf>[0] = {},
-) {
-  const requirements = [needOf("a", revisionOf(10))];
-  return savings(
-    null,
-    null,
-    TODAY,
-    factsOf({ requirements, lots: [lot], events, observations: [then, now], ...given }),
-  ).rows;
-}
-const text = (
-  row: SavingRow | undefined,
-  ...fields: (
-    | "paid"
-    | "goingAtAcquisition"
-    | "goingAtDraw"
-    | "discount"
-    | "timing"
-    | "carrying"
-    | "saving"
-    | "strictSaving"
-    | "received"
-  )[]
-) => fields.map((field) => row?.[field]?.amount.toFixed(2) ?? null);
+import type { Lot } from "../../../lib/stock/lot.ts";
+import { day, observation, rate, valuation } from "../../support/price-example.ts";
+import { a, amounts, draw, now, rows, then } from "../../support/saving-example.ts";
+import { cad, eventOf, lotOf, SEVEN_PERCENT } from "../../support/stock-example.ts";
 
 describe("a draw for a requirement", () => {
   test("is valued at the going prices of the day acquired and of the day drawn", () => {
     const [row] = rows([draw]);
-    expect(text(row, "paid", "goingAtAcquisition", "goingAtDraw")).toEqual(["80.00", "96.00", "104.00"]);
+    expect(amounts(row, "paid", "goingAtAcquisition", "goingAtDraw")).toEqual(["80.00", "96.00", "104.00"]);
   });
 
   test("is a discount against the going price when bought, and timing since", () => {
-    expect(text(rows([draw])[0], "discount", "timing", "saving")).toEqual(["16.00", "8.00", "24.00"]);
+    expect(amounts(rows([draw])[0], "discount", "timing", "saving")).toEqual(["16.00", "8.00", "24.00"]);
   });
 
   test("bears its part of what holding the lot cost until that day", () => {
     const [row] = rows([draw], lotOf(10, 200), { moneyRates: SEVEN_PERCENT });
     // 80 x 7 % x 51 / 365 = 0.7824...
-    expect(text(row, "carrying", "saving")).toEqual(["0.78", "23.22"]);
+    expect(amounts(row, "carrying", "saving")).toEqual(["0.78", "23.22"]);
   });
 
   test("without a money rate is marked as before carrying cost", () => {
@@ -78,7 +36,7 @@ describe("a draw for a requirement", () => {
 
   test("with no going price when bought stands without a split", () => {
     const [row] = rows([draw], lotOf(10, 200), { observations: [now] });
-    expect(text(row, "discount", "timing", "saving")).toEqual([null, null, "24.00"]);
+    expect(amounts(row, "discount", "timing", "saving")).toEqual([null, null, "24.00"]);
   });
 
   test("with no going price when drawn is not known, and never zero", () => {
@@ -97,7 +55,7 @@ describe("a draw for a requirement", () => {
 
   test("stays what it was when prices move later", () => {
     const later = observation("40.00", { seenOn: day("2026-02-28") });
-    expect(text(rows([draw], lotOf(10, 200), { observations: [then, now, later] })[0], "saving")).toEqual([
+    expect(amounts(rows([draw], lotOf(10, 200), { observations: [then, now, later] })[0], "saving")).toEqual([
       "24.00",
     ]);
   });
@@ -109,65 +67,13 @@ describe("a draw for a requirement", () => {
   });
 });
 
-describe("the strict figure", () => {
-  const special = observation("19.00", {
-    terms: "special",
-    until: day("2026-02-28"),
-    seenOn: day("2026-02-20"),
-  });
-  const observations = [then, now, special];
-
-  test("is against the best offer in force on the day of the draw, specials included", () => {
-    expect(text(rows([draw], lotOf(10, 200), { observations })[0], "saving", "strictSaving")).toEqual([
-      "24.00",
-      "-4.00",
-    ]);
-  });
-
-  test("takes the best way to buy what the requirement asks for, not what was drawn", () => {
-    const five = observation("15.00", {
-      terms: "clearance",
-      maxQuantity: decimal(5),
-      until: day("2026-02-28"),
-      seenOn: day("2026-02-20"),
-    });
-    // ten: 5 x 15 + 5 x 19 = 170, so four of them 68
-    expect(
-      text(rows([draw], lotOf(10, 200), { observations: [...observations, five] })[0], "strictSaving"),
-    ).toEqual(["-12.00"]);
-  });
-
-  test("does not count a special that had lapsed by then", () => {
-    const lapsed = { ...special, until: day("2026-02-24") };
-    expect(
-      text(rows([draw], lotOf(10, 200), { observations: [then, now, lapsed] })[0], "strictSaving"),
-    ).toEqual(["24.00"]);
-  });
-
-  test("is not known where nothing in force covered the requirement", () => {
-    const few = { ...now, maxQuantity: decimal(9) };
-    const [row] = rows([draw], lotOf(10, 200), { observations: [then, few] });
-    expect(text(row, "saving", "strictSaving")).toEqual(["24.00", null]);
-  });
-
-  test("counts used ones only where the requirement accepts them", () => {
-    const used = observation("10.00", { terms: "used", seenOn: day("2026-02-24") });
-    const accepting = [needOf("a", revisionOf(10, { acceptsUsed: true }))];
-    const given = { observations: [...observations, used] };
-    expect(text(rows([draw], lotOf(10, 200), given)[0], "strictSaving")).toEqual(["-4.00"]);
-    expect(
-      text(rows([draw], lotOf(10, 200), { ...given, requirements: accepting })[0], "strictSaving"),
-    ).toEqual(["-40.00"]);
-  });
-});
-
 describe("what is held for a requirement", () => {
   const allocated = eventOf("allocated", 4, "2026-01-06", a);
 
   test("is unrealised, marked at the going price of the day asked for", () => {
     const [row] = rows([allocated]);
     expect([row?.kind, row?.state, row?.on]).toEqual(["held", "unrealised", null]);
-    expect(text(row, "discount", "timing", "saving")).toEqual(["16.00", "8.00", "24.00"]);
+    expect(amounts(row, "discount", "timing", "saving")).toEqual(["16.00", "8.00", "24.00"]);
   });
 
   test("and in part drawn is two rows, each unit in one", () => {
@@ -189,7 +95,7 @@ describe("a draw for no requirement", () => {
   test("bears its own part of the lot's cost all the same", () => {
     const third = lotOf(3, 100);
     const events = [eventOf("drawn", 1, "2026-02-24"), eventOf("drawn", 1, "2026-02-25", a)];
-    expect(text(rows(events, third)[0], "paid")).toEqual(["33.34"]);
+    expect(amounts(rows(events, third)[0], "paid")).toEqual(["33.34"]);
   });
 });
 
@@ -198,17 +104,22 @@ describe("what left otherwise", () => {
     const back = eventOf("returned", 2, "2026-02-25", { amount: cad("34.00") });
     const [row] = rows([back], lotOf(10, 200), { moneyRates: SEVEN_PERCENT });
     // 40 x 7 % x 51 / 365 = 0.3912...
-    expect(text(row, "received", "paid", "carrying", "saving")).toEqual(["34.00", "40.00", "0.39", "-6.39"]);
+    expect(amounts(row, "received", "paid", "carrying", "saving")).toEqual([
+      "34.00",
+      "40.00",
+      "0.39",
+      "-6.39",
+    ]);
   });
 
   test("sold: the proceeds less cost and carrying", () => {
     const [row] = rows([eventOf("sold", 2, "2026-02-25", { amount: cad("52.00") })]);
-    expect([row?.kind, ...text(row, "saving")]).toEqual(["sold", "12.00"]);
+    expect([row?.kind, ...amounts(row, "saving")]).toEqual(["sold", "12.00"]);
   });
 
   test("written off: the whole cost is lost", () => {
     const [row] = rows([eventOf("written-off", 2, "2026-02-25")]);
-    expect([row?.kind, ...text(row, "received", "saving")]).toEqual(["written-off", null, "-40.00"]);
+    expect([row?.kind, ...amounts(row, "received", "saving")]).toEqual(["written-off", null, "-40.00"]);
   });
 
   test("missed at a count: a loss like what is written off, told apart", () => {
@@ -221,14 +132,14 @@ describe("what left otherwise", () => {
 
   test("has no split: nothing was used, so nothing was to be bought", () => {
     const [row] = rows([eventOf("sold", 2, "2026-02-25", { amount: cad("52.00") })]);
-    expect(text(row, "discount", "timing", "goingAtDraw")).toEqual([null, null, null]);
+    expect(amounts(row, "discount", "timing", "goingAtDraw")).toEqual([null, null, null]);
   });
 
   test("for money of another country comes at the rate of its day", () => {
     const sold = eventOf("sold", 2, "2026-02-25", { amount: { amount: decimal(40), currency: "USD" } });
     const known = { valuation: valuation({ rates: [rate("2026-02-24", "USD", "CAD", "1.3701")] }) };
-    expect(text(rows([sold], lotOf(10, 200), known)[0], "received", "saving")).toEqual(["54.80", "14.80"]);
-    expect(text(rows([sold])[0], "received", "saving")).toEqual([null, null]);
+    expect(amounts(rows([sold], lotOf(10, 200), known)[0], "received", "saving")).toEqual(["54.80", "14.80"]);
+    expect(amounts(rows([sold])[0], "received", "saving")).toEqual([null, null]);
   });
 });
 
@@ -237,15 +148,15 @@ describe("salvage", () => {
 
   test("is valued at its condition, when acquired and when drawn", () => {
     const [row] = rows([draw], lotOf(10, 60, salvaged));
-    expect(text(row, "goingAtAcquisition", "goingAtDraw", "saving")).toEqual(["48.00", "52.00", "28.00"]);
+    expect(amounts(row, "goingAtAcquisition", "goingAtDraw", "saving")).toEqual(["48.00", "52.00", "28.00"]);
   });
 
   test("is held against the best offer at its condition too", () => {
-    expect(text(rows([draw], lotOf(10, 60, salvaged))[0], "strictSaving")).toEqual(["28.00"]);
+    expect(amounts(rows([draw], lotOf(10, 60, salvaged))[0], "strictSaving")).toEqual(["28.00"]);
   });
 
   test("for nothing saves all it is worth", () => {
-    expect(text(rows([draw], lotOf(10, 0, salvaged))[0], "saving")).toEqual(["52.00"]);
+    expect(amounts(rows([draw], lotOf(10, 0, salvaged))[0], "saving")).toEqual(["52.00"]);
   });
 });
 
@@ -272,25 +183,4 @@ describe("a discount belongs to", () => {
       "left-over",
     ]);
   });
-});
-
-test("an alternative drawn is measured against buying as many of it as the requirement would take", () => {
-  const half = { ...SHEET, id: "half-sheet" };
-  const accepted = { alternatives: [{ materialId: "half-sheet", factor: decimal(2) }] };
-  const observations = [
-    observation("9.00", { materialId: "half-sheet", seenOn: day("2026-02-20") }),
-    observation("8.00", {
-      materialId: "half-sheet",
-      seenOn: day("2026-02-20"),
-      terms: "quantity-break",
-      minQuantity: decimal(20),
-    }),
-  ];
-  const [row] = rows([draw], lotOf(10, 70, { materialId: "half-sheet" }), {
-    requirements: [needOf("a", revisionOf(10), accepted)],
-    observations,
-    materials: [SHEET, half],
-  });
-  // ten sheets are twenty halves, which reach the break: four of them cost 32 there and 28 here
-  expect(text(row, "saving", "strictSaving")).toEqual(["8.00", "4.00"]);
 });
