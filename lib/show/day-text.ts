@@ -13,3 +13,10 @@ export function shortDayText(day: LocalDate, locale: string): string {
     new Date(`${day}T00:00:00Z`),
   );
 }
+
+/** A month for reading, short: "Mar 26". */
+export function monthText(day: LocalDate, locale: string): string {
+  return new Intl.DateTimeFormat(locale, { month: "short", year: "2-digit", timeZone: "UTC" }).format(
+    new Date(`${day}T00:00:00Z`),
+  );
+}

@@ -1,4 +1,5 @@
 import { daysBetween, type LocalDate } from "../calendar/local-date.ts";
+import { groupedBy } from "../exposure/exposure-facts.ts";
 import type { Category, Material } from "../materials/material.ts";
 import type { PurchaseUnit } from "../measure/units.ts";
 import { type LastChange, lastChange } from "../prices/last-change.ts";
@@ -84,4 +85,18 @@ export function materialRow(
       spark: sparkline(alike(last, observations, material, valuation), SPARK.width, SPARK.height),
     },
   };
+}
+
+/** The rows of several materials, in their order. observations: the recent ones of all of them. Rounds: for reading only. */
+export function materialRows(
+  day: LocalDate,
+  materials: readonly Material[],
+  observations: readonly Observation[],
+  valuation: Valuation,
+  locale: string,
+): MaterialRow[] {
+  const seen = groupedBy(observations, ({ materialId }) => materialId);
+  return materials.map((material) =>
+    materialRow(day, material, seen.get(material.id) ?? [], valuation, locale),
+  );
 }

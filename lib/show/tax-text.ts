@@ -15,3 +15,9 @@ export function taxText(
   if (tax.components.length === 0) return words.none;
   return tax.components.map((part) => `${part.name} ${percentText(part.ratePercent, locale)}`).join(", ");
 }
+
+/** The names of all taxes of some regions, and further ones, each once, by name. */
+export function taxNames(regions: readonly TaxRegion[], further: readonly string[] = []): string[] {
+  const names = regions.flatMap(({ components }) => components.map(({ name }) => name));
+  return [...new Set([...names, ...further])].sort((a, b) => a.localeCompare(b));
+}

@@ -1,6 +1,9 @@
 import { daysBetween, type LocalDate } from "../calendar/local-date.ts";
+import type { ExposureFacts } from "../exposure/exposure-facts.ts";
 import type { RequirementExposure, WorkspaceExposure } from "../exposure/exposure-figures.ts";
 import type { PurchaseUnit } from "../measure/units.ts";
+import type { ProjectStatus } from "../projects/project.ts";
+import { statusOn } from "../projects/revisions.ts";
 import { moneyText, quantityText } from "./money-text.ts";
 import {
   aboutToLapse,
@@ -98,6 +101,20 @@ export function pressing(exposure: WorkspaceExposure, locale: string): Pressing 
     return { kind: "stale", money: moneyText(exposure.totals.restsOnStale, locale), prices: stale.length };
   if (exposure.totals.unpricedLines > 0) return { kind: "unpriced", lines: exposure.totals.unpricedLines };
   return { kind: "none" };
+}
+
+/** The same day with only the projects of these statuses on it. The totals stay: they are of the live ones (`exposure`). */
+export function withStatus(
+  exposure: WorkspaceExposure,
+  { projects }: Pick<ExposureFacts, "projects">,
+  statuses: readonly ProjectStatus[],
+): WorkspaceExposure {
+  const wanted = new Set(
+    projects
+      .filter((project) => statuses.some((status) => status === statusOn(project, exposure.day)))
+      .map(({ id }) => id),
+  );
+  return { ...exposure, projects: exposure.projects.filter(({ projectId }) => wanted.has(projectId)) };
 }
 
 /** How many jobs still have something to buy. */

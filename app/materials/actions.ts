@@ -1,0 +1,76 @@
+"use server";
+
+import { redirect } from "next/navigation";
+import { getLocale, getTranslations } from "next-intl/server";
+import {
+  addMaterial,
+  archiveMaterial,
+  changeMaterial,
+  material,
+  restoreMaterial,
+} from "../../lib/data/materials.ts";
+import { DIMENSION_NAMES } from "../../lib/materials/material.ts";
+import { materialEntry, materialPatch } from "../../lib/materials/material-entry.ts";
+import { answer, writeChecked } from "../_forms/answer.ts";
+import { fieldNames } from "../_forms/field-names.ts";
+import { typed } from "../_forms/typed.ts";
+import type { FormState } from "../_ui/form-state.ts";
+import { scopeSeen } from "../_workspace/workspace-seen.ts";
+import { materialTyped } from "./material-typed.ts";
+
+async function names() {
+  const t = await getTranslations("materials.form");
+  return fieldNames({
+    name: t("name"),
+    category: t("category"),
+    purchaseUnit: t("purchaseUnit"),
+    recheckDays: t("recheckDays"),
+    exemptFrom: t("exemptFrom"),
+    note: t("note"),
+    ...Object.fromEntries(DIMENSION_NAMES.map((name) => [`dimensions ${name}`, t(`size.${name}`)])),
+  });
+}
+
+/** Adds a material under the id its form was drawn with; then its page. */
+export async function addMaterialForm(previous: FormState, form: FormData): Promise<FormState> {
+  const input = materialTyped(form, await getLocale());
+  return answer(
+    previous,
+    form,
+    await names(),
+    () =>
+      writeChecked(materialEntry, input, async (entry) =>
+        addMaterial(await scopeSeen(), typed(form, "id") ?? "", entry),
+      ),
+    ({ id }) => `/materials/${id}?done=added`,
+  );
+}
+
+/** Changes a material. */
+export async function changeMaterialForm(previous: FormState, form: FormData): Promise<FormState> {
+  const input = materialTyped(form, await getLocale());
+  const id = typed(form, "materialId") ?? "";
+  return answer(
+    previous,
+    form,
+    await names(),
+    () => writeChecked(materialPatch, input, async (patch) => changeMaterial(await scopeSeen(), id, patch)),
+    () => `/materials/${id}?done=saved`,
+    { now: async () => material(await scopeSeen(), id) },
+  );
+}
+
+/** Archives a material: it is no longer offered in lists, its prices and figures stay. */
+export async function archiveMaterialForm(form: FormData): Promise<void> {
+  const id = typed(form, "id") ?? "";
+  const written = await archiveMaterial(await scopeSeen(), id);
+  redirect(written.ok ? `/materials?done=archived&undo=${id}` : "/materials");
+}
+
+/** Brings an archived material back into use. */
+export async function restoreMaterialForm(form: FormData): Promise<void> {
+  const id = typed(form, "id") ?? "";
+  const written = await restoreMaterial(await scopeSeen(), id);
+  if (written.ok) redirect(`/materials?done=restored&undo=${id}`);
+  redirect(written.why === "faults" ? "/materials?done=name-taken" : "/materials");
+}
