@@ -14,15 +14,20 @@ export type AskedOf = Readonly<{ valuation: Valuation; knownOn: LocalDate; every
 const days = (some: readonly LocalDate[]) => Prisma.sql`${[...some]}::text[]::date[]`;
 const ids = (some: readonly string[]) => Prisma.sql`${[...some]}::text[]::uuid[]`;
 
-/** What is asked. last: a day ahead of today counts as today (R11). */
-function askedTable(asks: readonly Ask[], { valuation }: AskedOf): Prisma.Sql {
+/**
+ * What is asked, with the days it is answered from. last: a day ahead of today counts as today (R11). The days are columns
+ * because the row policy lets only plain comparisons reach an index.
+ */
+function askedTable(asks: readonly Ask[], { valuation, knownOn }: AskedOf): Prisma.Sql {
   const { today, recheckDays } = valuation;
   const last = asks.map(({ day }) => (day >= today ? plusDays(day, 1) : day));
-  return Prisma.sql`SELECT g.material_id, g.day, g.last, coalesce(m.recheck_days, ${recheckDays}::int) AS recheck,
-      m.purchase_unit AS unit
+  return Prisma.sql`SELECT g.material_id, g.day, g.last, m.purchase_unit AS unit, g.day - i.recheck AS fresh_from,
+      g.day - greatest(i.recheck, ${DAY_LIMITS.undatedSpecial}::int) AS near_from,
+      least(g.day + i.recheck * ${DAY_LIMITS.recheckIntervals}::int, ${knownOn}::date) AS soon_after
     FROM unnest(${ids(asks.map(({ materialId }) => materialId))}, ${days(asks.map(({ day }) => day))}, ${days(last)})
       AS g(material_id, day, last)
-    JOIN material m ON m.workspace_id = current_workspace() AND m.id = g.material_id`;
+    JOIN material m ON m.workspace_id = current_workspace() AND m.id = g.material_id
+    CROSS JOIN LATERAL (SELECT coalesce(m.recheck_days, ${recheckDays}::int) AS recheck) i`;
 }
 
 /** Stores whose plain prices in home currency are valued without fail: at home, their tax known from a day on. */
@@ -60,8 +65,7 @@ function newestOf(asks: string, atStore: Prisma.Sql): Prisma.Sql {
  * old, and for a past day the shelf prices seen soon after it (R7).
  */
 export function candidateIds(asks: readonly Ask[], asked: AskedOf): Prisma.Sql {
-  const { valuation, knownOn, every } = asked;
-  const special = DAY_LIMITS.undatedSpecial;
+  const { valuation, every } = asked;
   return Prisma.sql`WITH ask AS MATERIALIZED (${askedTable(asks, asked)}),
     sure AS MATERIALIZED (${sureTable(asked)}),
     near AS MATERIALIZED (
@@ -71,16 +75,15 @@ export function candidateIds(asks: readonly Ask[], asked: AskedOf): Prisma.Sql {
             AND o.per_unit = a.unit AND o.currency = ${valuation.homeCurrency} AND o.tax_region IS NULL AS plain
         FROM observation o
         WHERE o.workspace_id = current_workspace() AND o.material_id = a.material_id AND o.deleted_at IS NULL
-          AND o.seen_on BETWEEN a.day - greatest(a.recheck, ${special}::int) AND a.last
+          AND o.seen_on BETWEEN a.near_from AND a.last
       ) o
     ),
     place AS MATERIALIZED (
       SELECT n.material_id, n.day, n.store_id, bool_or(n.terms = 'shelf') AS shelf,
         bool_or(n.terms = 'shelf' AND n.tier = 0) AS single,
         bool_and(n.plain) FILTER (WHERE n.terms IN ('shelf', 'none-left'))
-          AND bool_or(n.plain AND n.tier = 0 AND n.seen_on >= n.day - n.recheck)
-          AND bool_or(s.from_day <= n.day - greatest(n.recheck, ${special}::int)
-            AND (s.before_day IS NULL OR s.before_day > n.day)) AS anchor
+          AND bool_or(n.plain AND n.tier = 0 AND n.seen_on >= n.fresh_from)
+          AND bool_or(s.from_day <= n.near_from AND (s.before_day IS NULL OR s.before_day > n.day)) AS anchor
       FROM near n LEFT JOIN sure s ON s.store_id = n.store_id
       GROUP BY n.material_id, n.day, n.store_id
     ),
@@ -93,7 +96,7 @@ export function candidateIds(asks: readonly Ask[], asked: AskedOf): Prisma.Sql {
       SELECT a.*, o.id, o.store_id FROM ask a CROSS JOIN LATERAL (
         SELECT o.id, o.store_id FROM observation o
         WHERE o.workspace_id = current_workspace() AND o.material_id = a.material_id AND o.deleted_at IS NULL
-          AND o.until_day >= a.day AND o.seen_on < a.day - greatest(a.recheck, ${special}::int)
+          AND o.until_day >= a.day AND o.seen_on < a.near_from
       ) o
     ),
     pair AS MATERIALIZED (
@@ -113,7 +116,6 @@ export function candidateIds(asks: readonly Ask[], asked: AskedOf): Prisma.Sql {
     UNION SELECT o.id FROM bare a CROSS JOIN LATERAL (
       SELECT o.id FROM observation o
       WHERE o.workspace_id = current_workspace() AND o.material_id = a.material_id AND o.deleted_at IS NULL
-        AND o.terms = 'shelf' AND o.seen_on > a.day
-        AND o.seen_on <= least(a.day + a.recheck * ${DAY_LIMITS.recheckIntervals}::int, ${knownOn}::date)
+        AND o.terms = 'shelf' AND o.seen_on > a.day AND o.seen_on <= a.soon_after
     ) o`;
 }

@@ -80,7 +80,8 @@ async function inTransaction<T>(
       return await held.client.$transaction(
         async (tx) => {
           await tx.$queryRaw`SELECT set_config('role', ${role}, true), set_config('app.workspace', ${workspace}, true),
-            set_config('app.actor', ${actor}, true), set_config('app.finding', ${finding}, true)`;
+            set_config('app.actor', ${actor}, true), set_config('app.finding', ${finding}, true),
+            set_config('random_page_cost', '1.1', true), set_config('jit', 'off', true)`;
           return work(tx);
         },
         {

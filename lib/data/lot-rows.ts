@@ -1,13 +1,19 @@
 import "server-only";
-import { localDate } from "../calendar/local-date.ts";
-import { decimal } from "../decimal.ts";
 import { groupedBy } from "../exposure/exposure-facts.ts";
 import type { Terms } from "../prices/observation.ts";
 import type { Lot, LotOrigin, Payment, Receipt } from "../stock/lot.ts";
 import type { Tx } from "./client.ts";
 import { Prisma } from "./generated/client.ts";
 import { feeOfStored, type StoredFee } from "./observation-rows.ts";
-import { currencyOf, decimalOrNull, moneyOrNull, rows } from "./rows.ts";
+import {
+  type Columns,
+  currencyOf,
+  decimalOrNull,
+  manyRows,
+  moneyOrNull,
+  storedDay,
+  storedDecimal,
+} from "./rows.ts";
 
 /** A lot as it is kept; deletedAt says when it was taken out of the books. */
 export type StoredLot = Lot & Readonly<{ deletedAt: string | null }>;
@@ -37,12 +43,42 @@ type LotRow = Readonly<{
 type ReceiptRow = Readonly<{ lot_id: string; quantity: string; on_day: string }>;
 type PaymentRow = Readonly<{ lot_id: string; amount: string; on_day: string; home: string | null }>;
 
+const LOT: Columns<LotRow> = {
+  id: "l.id",
+  material_id: "l.material_id",
+  origin: "l.origin",
+  store_id: "l.store_id",
+  terms: "l.terms",
+  observation_id: "l.observation_id",
+  quantity: "l.quantity::text",
+  paid_amount: "l.paid_amount::text",
+  paid_currency: "l.paid_currency",
+  tax_included: "l.tax_included",
+  tax_region: "l.tax_region",
+  exempt_from: "l.exempt_from",
+  fees: "l.fees",
+  paid_home: "l.paid_home::text",
+  paid_home_currency: "l.paid_home_currency",
+  ordered_on: "l.ordered_on",
+  condition: "l.condition::text",
+  stored_at: "l.stored_at",
+  note: "l.note",
+  deleted_at: "l.deleted_at",
+};
+const RECEIPT: Columns<ReceiptRow> = { lot_id: "r.lot_id", quantity: "r.quantity::text", on_day: "r.on_day" };
+const PAYMENT: Columns<PaymentRow> = {
+  lot_id: "p.lot_id",
+  amount: "p.amount::text",
+  on_day: "p.on_day",
+  home: "p.home::text",
+};
+
 function receiptOfRow({ quantity, on_day }: ReceiptRow): Receipt {
-  return { quantity: decimal(quantity), on: localDate(on_day) };
+  return { quantity: storedDecimal(quantity), on: storedDay(on_day) };
 }
 
 function paymentOfRow({ amount, on_day, home }: PaymentRow): Payment {
-  return { amount: decimal(amount), on: localDate(on_day), home: decimalOrNull(home) };
+  return { amount: storedDecimal(amount), on: storedDay(on_day), home: decimalOrNull(home) };
 }
 
 function lotOfRow(stored: LotRow, receipts: readonly Receipt[], payments: readonly Payment[]): StoredLot {
@@ -53,9 +89,9 @@ function lotOfRow(stored: LotRow, receipts: readonly Receipt[], payments: readon
     storeId: stored.store_id,
     terms: stored.terms,
     observationId: stored.observation_id,
-    quantity: decimal(stored.quantity),
+    quantity: storedDecimal(stored.quantity),
     paid: {
-      amount: decimal(stored.paid_amount),
+      amount: storedDecimal(stored.paid_amount),
       currency: currencyOf(stored.paid_currency),
       taxIncluded: stored.tax_included,
       taxRegion: stored.tax_region,
@@ -63,10 +99,10 @@ function lotOfRow(stored: LotRow, receipts: readonly Receipt[], payments: readon
       fees: stored.fees.map(feeOfStored),
     },
     paidHome: moneyOrNull(stored.paid_home, stored.paid_home_currency),
-    orderedOn: localDate(stored.ordered_on),
+    orderedOn: storedDay(stored.ordered_on),
     receipts,
     payments,
-    condition: decimal(stored.condition),
+    condition: storedDecimal(stored.condition),
     storedAt: stored.stored_at,
     note: stored.note,
     deletedAt: stored.deleted_at,
@@ -78,30 +114,13 @@ export const LIVE_LOTS = Prisma.sql`l.deleted_at IS NULL`;
 
 /** Lots that meet a condition on l, the newest order first; of one day, the one recorded later. */
 export async function lotsWithin(tx: Tx, only: Prisma.Sql): Promise<StoredLot[]> {
-  const found = await rows<LotRow>(
-    tx,
-    Prisma.sql`SELECT l.id, l.material_id, l.origin, l.store_id, l.terms, l.observation_id, l.quantity::text,
-      l.paid_amount::text, l.paid_currency, l.tax_included, l.tax_region, l.exempt_from, l.fees, l.paid_home::text,
-      l.paid_home_currency, l.ordered_on, l.condition::text, l.stored_at, l.note, l.deleted_at
-      FROM lot l WHERE ${only} ORDER BY l.ordered_on DESC, l.sequence DESC`,
-  );
+  const ordered = Prisma.sql`ORDER BY l.ordered_on DESC, l.sequence DESC`;
+  const found = await manyRows(tx, LOT, Prisma.sql`FROM lot l WHERE ${only} ${ordered}`);
   if (found.length === 0) return [];
-  const receipts = groupedBy(
-    await rows<ReceiptRow>(
-      tx,
-      Prisma.sql`SELECT r.lot_id, r.quantity::text, r.on_day FROM lot_receipt r
-        JOIN lot l ON l.workspace_id = r.workspace_id AND l.id = r.lot_id WHERE ${only} ORDER BY r.on_day`,
-    ),
-    (receipt) => receipt.lot_id,
-  );
-  const payments = groupedBy(
-    await rows<PaymentRow>(
-      tx,
-      Prisma.sql`SELECT p.lot_id, p.amount::text, p.on_day, p.home::text FROM lot_payment p
-        JOIN lot l ON l.workspace_id = p.workspace_id AND l.id = p.lot_id WHERE ${only} ORDER BY p.on_day`,
-    ),
-    (payment) => payment.lot_id,
-  );
+  const parts = (table: string) => Prisma.sql`FROM ${Prisma.raw(table)}
+    JOIN lot l ON l.workspace_id = ${Prisma.raw(table.slice(-1))}.workspace_id AND l.id = lot_id WHERE ${only} ORDER BY on_day`;
+  const receipts = groupedBy(await manyRows(tx, RECEIPT, parts("lot_receipt r")), ({ lot_id }) => lot_id);
+  const payments = groupedBy(await manyRows(tx, PAYMENT, parts("lot_payment p")), ({ lot_id }) => lot_id);
   return found.map((stored) =>
     lotOfRow(
       stored,

@@ -1,10 +1,9 @@
 import "server-only";
-import { decimal } from "../decimal.ts";
 import type { Category, DimensionName, Dimensions, Material } from "../materials/material.ts";
 import type { PurchaseUnit, UnitCode } from "../measure/units.ts";
 import type { Tx } from "./client.ts";
 import { Prisma } from "./generated/client.ts";
-import { dayOrNull, digits, row, rows } from "./rows.ts";
+import { dayOrNull, digits, row, rows, storedDecimal } from "./rows.ts";
 
 /** Sizes as they are stored: the value as text, so that no reader turns it into floating point. */
 type StoredDimensions = Readonly<Partial<Record<DimensionName, { value: string; unit: UnitCode }>>>;
@@ -40,7 +39,7 @@ function materialOfRow(stored: MaterialRow): Material {
     dimensions: Object.fromEntries(
       Object.entries(stored.dimensions).map(([name, { value, unit }]) => [
         name,
-        { value: decimal(value), unit },
+        { value: storedDecimal(value), unit },
       ]),
     ),
     recheckDays: stored.recheck_days,

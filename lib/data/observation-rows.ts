@@ -1,10 +1,18 @@
 import "server-only";
-import { localDate } from "../calendar/local-date.ts";
-import { decimal } from "../decimal.ts";
 import type { PurchaseUnit } from "../measure/units.ts";
 import type { Fee, Observation, Terms } from "../prices/observation.ts";
-import { Prisma } from "./generated/client.ts";
-import { dateOf, dateOrNull, dayOrNull, decimalOrNull, digits, digitsOrNull, moneyOrNull } from "./rows.ts";
+import {
+  type Columns,
+  dateOf,
+  dateOrNull,
+  dayOrNull,
+  decimalOrNull,
+  digits,
+  digitsOrNull,
+  moneyOrNull,
+  storedDay,
+  storedDecimal,
+} from "./rows.ts";
 
 /** A fee as it is stored: amounts as text. */
 export type StoredFee = Readonly<{
@@ -39,9 +47,27 @@ export type ObservationRow = Readonly<{
 }>;
 
 /** The columns of an ObservationRow, of a table called o. */
-export const OBSERVATION_COLUMNS = Prisma.sql`o.id, o.material_id, o.store_id, o.seen_on, o.terms, o.amount::text, o.currency,
-  o.per_quantity::text, o.per_unit, o.tax_included, o.tax_region, o.exempt_from, o.min_quantity::text,
-  o.max_quantity::text, o.pack_size::text, o.from_day, o.until_day, o.fees, o.note`;
+export const OBSERVATION: Columns<ObservationRow> = {
+  id: "o.id",
+  material_id: "o.material_id",
+  store_id: "o.store_id",
+  seen_on: "o.seen_on",
+  terms: "o.terms",
+  amount: "o.amount::text",
+  currency: "o.currency",
+  per_quantity: "o.per_quantity::text",
+  per_unit: "o.per_unit",
+  tax_included: "o.tax_included",
+  tax_region: "o.tax_region",
+  exempt_from: "o.exempt_from",
+  min_quantity: "o.min_quantity::text",
+  max_quantity: "o.max_quantity::text",
+  pack_size: "o.pack_size::text",
+  from_day: "o.from_day",
+  until_day: "o.until_day",
+  fees: "o.fees",
+  note: "o.note",
+};
 
 export function feeOfStored(fee: StoredFee): Fee {
   return {
@@ -68,10 +94,10 @@ export function observationOfRow(row: ObservationRow): Observation {
     id: row.id,
     materialId: row.material_id,
     storeId: row.store_id,
-    seenOn: localDate(row.seen_on),
+    seenOn: storedDay(row.seen_on),
     terms: row.terms,
     amount: moneyOrNull(row.amount, row.currency),
-    per: { quantity: decimal(row.per_quantity), unit: row.per_unit },
+    per: { quantity: storedDecimal(row.per_quantity), unit: row.per_unit },
     taxIncluded: row.tax_included,
     taxRegion: row.tax_region,
     exemptFrom: row.exempt_from,

@@ -10,18 +10,18 @@ import { observationFaults, surroundingsOf } from "./observation-checks.ts";
 import { type ObservationSent, placeObservations } from "./observation-insert.ts";
 import {
   correctableColumns,
-  OBSERVATION_COLUMNS,
+  OBSERVATION,
   type ObservationRow,
   observationOfRow,
 } from "./observation-rows.ts";
-import { row, rows } from "./rows.ts";
+import { manyRows, row, rows, selected } from "./rows.ts";
 import { accepted, conflict, NOT_THERE, refused, repeated } from "./written.ts";
 
 /** A stored sighting, with what the list of a material shows beside it. */
 export type StoredObservation = Observation & Readonly<{ deletedAt: string | null; corrections: number }>;
 type StoredRow = ObservationRow & { deleted_at: string | null; corrections: number };
 
-const STORED = Prisma.sql`SELECT ${OBSERVATION_COLUMNS}, o.deleted_at,
+const STORED = Prisma.sql`SELECT ${selected(OBSERVATION)}, o.deleted_at,
   (SELECT count(*)::int FROM observation_correction c WHERE c.workspace_id = o.workspace_id AND c.observation_id = o.id)
     AS corrections
   FROM observation o`;
@@ -191,10 +191,10 @@ export function observationsOf(
 
 /** historyOf inside a transaction. */
 export async function historyWithin(tx: Tx, materialId: string, until: LocalDate): Promise<Observation[]> {
-  const found = await rows<ObservationRow>(
+  const found = await manyRows(
     tx,
-    Prisma.sql`SELECT ${OBSERVATION_COLUMNS} FROM observation o
-      WHERE o.material_id = ${materialId}::uuid AND o.deleted_at IS NULL AND o.seen_on <= ${until}::date
+    OBSERVATION,
+    Prisma.sql`FROM observation o WHERE o.material_id = ${materialId}::uuid AND o.deleted_at IS NULL AND o.seen_on <= ${until}::date
       ORDER BY o.seen_on, o.sequence`,
   );
   return found.map(observationOfRow);

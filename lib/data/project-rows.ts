@@ -1,9 +1,8 @@
 import "server-only";
-import { localDate } from "../calendar/local-date.ts";
 import type { Project, ProjectStatus } from "../projects/project.ts";
 import type { Tx } from "./client.ts";
 import { Prisma } from "./generated/client.ts";
-import { moneyOrNull, row, rows } from "./rows.ts";
+import { moneyOrNull, row, rows, storedDay } from "./rows.ts";
 
 type ProjectRow = Readonly<{
   id: string;
@@ -23,7 +22,7 @@ function projectOfRow(stored: ProjectRow): Project {
   return {
     id: stored.id,
     name: stored.name,
-    statuses: stored.statuses.map(({ status, from }) => ({ status, from: localDate(from) })),
+    statuses: stored.statuses.map(({ status, from }) => ({ status, from: storedDay(from) })),
     budget: moneyOrNull(stored.budget, stored.budget_currency),
     note: stored.note,
   };

@@ -3,8 +3,8 @@ import type { LocalDate } from "../calendar/local-date.ts";
 import type { Observation } from "../prices/observation.ts";
 import { inWorkspace, type Scope } from "./client.ts";
 import { Prisma } from "./generated/client.ts";
-import { OBSERVATION_COLUMNS, type ObservationRow, observationOfRow } from "./observation-rows.ts";
-import { rows } from "./rows.ts";
+import { OBSERVATION, observationOfRow } from "./observation-rows.ts";
+import { manyRows } from "./rows.ts";
 
 /** The newest live sightings of each of some materials, at most `each` of every one, seen by a day: for lists with a small line. */
 export function recentObservations(
@@ -14,10 +14,10 @@ export function recentObservations(
   each = 40,
 ): Promise<Observation[]> {
   return inWorkspace(scope, async (tx) => {
-    const found = await rows<ObservationRow>(
+    const found = await manyRows(
       tx,
-      Prisma.sql`SELECT ${OBSERVATION_COLUMNS}
-        FROM unnest(${[...materialIds]}::text[]::uuid[]) AS wanted(id)
+      OBSERVATION,
+      Prisma.sql`FROM unnest(${[...materialIds]}::text[]::uuid[]) AS wanted(id)
         CROSS JOIN LATERAL (
           SELECT * FROM observation s
           WHERE s.material_id = wanted.id AND s.deleted_at IS NULL AND s.seen_on <= ${until}::date

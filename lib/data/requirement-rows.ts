@@ -1,11 +1,9 @@
 import "server-only";
-import { localDate } from "../calendar/local-date.ts";
-import { decimal } from "../decimal.ts";
 import type { PurchaseUnit } from "../measure/units.ts";
 import type { Requirement } from "../projects/project.ts";
 import type { Tx } from "./client.ts";
 import { Prisma } from "./generated/client.ts";
-import { dayOrNull, moneyOrNull, row, rows } from "./rows.ts";
+import { dayOrNull, moneyOrNull, row, rows, storedDay, storedDecimal } from "./rows.ts";
 
 type RequirementRow = Readonly<{
   id: string;
@@ -41,17 +39,17 @@ function requirementOfRow(stored: RequirementRow): Requirement {
     projectId: stored.project_id,
     materialId: stored.material_id,
     revisions: stored.revisions.map((revision) => ({
-      validFrom: localDate(revision.from),
-      quantity: decimal(revision.quantity),
+      validFrom: storedDay(revision.from),
+      quantity: storedDecimal(revision.quantity),
       unit: revision.unit,
-      wastePercent: decimal(revision.waste),
-      neededBy: localDate(revision.needed),
+      wastePercent: storedDecimal(revision.waste),
+      neededBy: storedDay(revision.needed),
       budgetUnitPrice: moneyOrNull(revision.budget, revision.currency),
       acceptsUsed: revision.used,
     })),
     alternatives: stored.alternatives.map(({ material, factor }) => ({
       materialId: material,
-      factor: decimal(factor),
+      factor: storedDecimal(factor),
     })),
     closedOn: dayOrNull(stored.closed_on),
   };

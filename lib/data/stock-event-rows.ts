@@ -1,10 +1,8 @@
 import "server-only";
-import { localDate } from "../calendar/local-date.ts";
-import { decimal } from "../decimal.ts";
 import type { StockEvent, StockEventKind } from "../stock/lot.ts";
 import type { Tx } from "./client.ts";
 import { Prisma } from "./generated/client.ts";
-import { moneyOrNull, rows } from "./rows.ts";
+import { type Columns, manyRows, moneyOrNull, storedDay, storedDecimal } from "./rows.ts";
 
 /** An event as it is kept; undoneAt says when it was undone. */
 export type StoredEvent = StockEvent & Readonly<{ undoneAt: string | null }>;
@@ -23,13 +21,27 @@ type EventRow = Readonly<{
   undone_at: string | null;
 }>;
 
+const EVENT: Columns<EventRow> = {
+  id: "e.id",
+  lot_id: "e.lot_id",
+  kind: "e.kind",
+  quantity: "e.quantity::text",
+  on_day: "e.on_day",
+  requirement_id: "e.requirement_id",
+  amount: "e.amount::text",
+  currency: "e.currency",
+  reason: "e.reason",
+  sequence: "e.sequence",
+  undone_at: "e.undone_at",
+};
+
 function eventOfRow(stored: EventRow): StoredEvent {
   return {
     id: stored.id,
     lotId: stored.lot_id,
     kind: stored.kind,
-    quantity: decimal(stored.quantity),
-    on: localDate(stored.on_day),
+    quantity: storedDecimal(stored.quantity),
+    on: storedDay(stored.on_day),
     requirementId: stored.requirement_id,
     amount: moneyOrNull(stored.amount, stored.currency),
     reason: stored.reason,
@@ -40,10 +52,10 @@ function eventOfRow(stored: EventRow): StoredEvent {
 
 /** Events that meet a condition on a table called e, in the order they happened. */
 export async function eventsWithin(tx: Tx, only: Prisma.Sql): Promise<StoredEvent[]> {
-  const found = await rows<EventRow>(
+  const found = await manyRows(
     tx,
-    Prisma.sql`SELECT e.id, e.lot_id, e.kind, e.quantity::text, e.on_day, e.requirement_id, e.amount::text, e.currency,
-      e.reason, e.sequence, e.undone_at FROM stock_event e WHERE ${only} ORDER BY e.on_day, e.sequence`,
+    EVENT,
+    Prisma.sql`FROM stock_event e WHERE ${only} ORDER BY e.on_day, e.sequence`,
   );
   return found.map(eventOfRow);
 }

@@ -1,10 +1,9 @@
 import "server-only";
-import { decimal } from "../decimal.ts";
 import type { Category } from "../materials/material.ts";
 import type { Store } from "../prices/store.ts";
 import type { Tx } from "./client.ts";
 import { Prisma } from "./generated/client.ts";
-import { currencyOf, dayOrNull, decimalOrNull, moneyOrNull, row, rows } from "./rows.ts";
+import { currencyOf, dayOrNull, decimalOrNull, moneyOrNull, row, rows, storedDecimal } from "./rows.ts";
 
 type Dated = Readonly<{ from: string | null; until: string | null }>;
 type StoreRow = Readonly<{
@@ -50,13 +49,13 @@ function storeOfRow(stored: StoreRow): Store {
     distanceKm: decimalOrNull(stored.distance_km),
     discounts: stored.discounts.map((discount) => ({
       category: discount.category,
-      percent: decimal(discount.percent),
+      percent: storedDecimal(discount.percent),
       ...days(discount),
     })),
     importCharges: stored.import_charges_confirmed
       ? stored.import_charges.map((charge) => ({
           name: charge.name,
-          percent: decimal(charge.percent),
+          percent: storedDecimal(charge.percent),
           perOrder: decimalOrNull(charge.per_order),
           recoverable: charge.recoverable,
           ...days(charge),

@@ -1,10 +1,10 @@
 import "server-only";
 import type { LocalDate } from "../calendar/local-date.ts";
-import { type Decimal, decimal } from "../decimal.ts";
+import type { Decimal } from "../decimal.ts";
 import type { CurrencyCode } from "../money/currencies.ts";
 import type { Registration } from "../tax/region.ts";
 import { Prisma } from "./generated/client.ts";
-import { currencyOf, dayOrNull } from "./rows.ts";
+import { currencyOf, dayOrNull, storedDecimal } from "./rows.ts";
 
 /** What a workspace is and how it reckons. moneyRates: percent a year from a day on (null: from the beginning). */
 export type Workspace = Readonly<{
@@ -58,7 +58,7 @@ export function workspaceOfRow(row: WorkspaceRow): Workspace {
       until: dayOrNull(until),
     })),
     moneyRates: row.money_rates.map(({ percent, from }) => ({
-      percent: decimal(percent),
+      percent: storedDecimal(percent),
       from: dayOrNull(from),
     })),
     recheckDays: row.recheck_days,
