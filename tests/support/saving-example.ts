@@ -7,8 +7,8 @@ import { eventOf, factsOf, lotOf, needOf, revisionOf } from "./stock-example.ts"
 /** For the requirement of the examples: ten sheets. */
 export const a = { requirementId: "a" };
 /** The shelf price just before the lot was bought, and just before it was drawn. */
-export const then = observation("24.00", { seenOn: day("2026-01-04") });
-export const now = observation("26.00", { seenOn: day("2026-02-20") });
+export const seenBefore = observation("24.00", { seenOn: day("2026-01-04") });
+export const seenLater = observation("26.00", { seenOn: day("2026-02-20") });
 export const draw = eventOf("drawn", 4, "2026-02-25", a);
 
 /** The rows of one lot, ten sheets for 200.00 unless said otherwise, as of today. */
@@ -18,7 +18,13 @@ export function rows(
   given: Parameters<typeof factsOf>[0] = {},
 ): readonly SavingRow[] {
   const requirements = [needOf("a", revisionOf(10))];
-  const facts = factsOf({ requirements, lots: [lot], events, observations: [then, now], ...given });
+  const facts = factsOf({
+    requirements,
+    lots: [lot],
+    events,
+    observations: [seenBefore, seenLater],
+    ...given,
+  });
   return savings(null, null, TODAY, facts).rows;
 }
 

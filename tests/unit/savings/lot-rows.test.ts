@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { decimal } from "../../../lib/decimal.ts";
 import type { Lot } from "../../../lib/stock/lot.ts";
 import { day, observation, rate, valuation } from "../../support/price-example.ts";
-import { a, amounts, draw, now, rows, then } from "../../support/saving-example.ts";
+import { a, amounts, draw, rows, seenBefore, seenLater } from "../../support/saving-example.ts";
 import { cad, eventOf, lotOf, SEVEN_PERCENT } from "../../support/stock-example.ts";
 
 describe("a draw for a requirement", () => {
@@ -35,7 +35,7 @@ describe("a draw for a requirement", () => {
   });
 
   test("with no going price when bought stands without a split", () => {
-    const [row] = rows([draw], lotOf(10, 200), { observations: [now] });
+    const [row] = rows([draw], lotOf(10, 200), { observations: [seenLater] });
     expect(amounts(row, "discount", "timing", "saving")).toEqual([null, null, "24.00"]);
   });
 
@@ -55,15 +55,15 @@ describe("a draw for a requirement", () => {
 
   test("stays what it was when prices move later", () => {
     const later = observation("40.00", { seenOn: day("2026-02-28") });
-    expect(amounts(rows([draw], lotOf(10, 200), { observations: [then, now, later] })[0], "saving")).toEqual([
-      "24.00",
-    ]);
+    expect(
+      amounts(rows([draw], lotOf(10, 200), { observations: [seenBefore, seenLater, later] })[0], "saving"),
+    ).toEqual(["24.00"]);
   });
 
   test("is marked where a going price was drawn between two sightings", () => {
     const old = observation("20.00", { seenOn: day("2025-12-01") });
     const far = lotOf(10, 200, { orderedOn: day("2026-01-10") });
-    expect(rows([draw], far, { observations: [old, now] })[0]?.interpolated).toBe(true);
+    expect(rows([draw], far, { observations: [old, seenLater] })[0]?.interpolated).toBe(true);
   });
 });
 

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { decimal } from "../../../lib/decimal.ts";
 import { day, observation, SHEET } from "../../support/price-example.ts";
-import { amounts, draw, now, rows, then } from "../../support/saving-example.ts";
+import { amounts, draw, rows, seenBefore, seenLater } from "../../support/saving-example.ts";
 import { lotOf, needOf, revisionOf } from "../../support/stock-example.ts";
 
 describe("the strict figure", () => {
@@ -10,7 +10,7 @@ describe("the strict figure", () => {
     until: day("2026-02-28"),
     seenOn: day("2026-02-20"),
   });
-  const observations = [then, now, special];
+  const observations = [seenBefore, seenLater, special];
 
   test("is against the best offer in force on the day of the draw, specials included", () => {
     expect(amounts(rows([draw], lotOf(10, 200), { observations })[0], "saving", "strictSaving")).toEqual([
@@ -35,13 +35,16 @@ describe("the strict figure", () => {
   test("does not count a special that had lapsed by then", () => {
     const lapsed = { ...special, until: day("2026-02-24") };
     expect(
-      amounts(rows([draw], lotOf(10, 200), { observations: [then, now, lapsed] })[0], "strictSaving"),
+      amounts(
+        rows([draw], lotOf(10, 200), { observations: [seenBefore, seenLater, lapsed] })[0],
+        "strictSaving",
+      ),
     ).toEqual(["24.00"]);
   });
 
   test("is not known where nothing in force covered the requirement", () => {
-    const few = { ...now, maxQuantity: decimal(9) };
-    const [row] = rows([draw], lotOf(10, 200), { observations: [then, few] });
+    const few = { ...seenLater, maxQuantity: decimal(9) };
+    const [row] = rows([draw], lotOf(10, 200), { observations: [seenBefore, few] });
     expect(amounts(row, "saving", "strictSaving")).toEqual(["24.00", null]);
   });
 
