@@ -4,7 +4,7 @@ import { loadDemo } from "./demo/load.ts";
 
 // `npm run demo`: loads the demo, ending today, into the running database.
 try {
-  await loadDemo(todayIn("America/Halifax"));
+  await loadDemo(todayIn("America/Halifax", new Date()));
   console.log("The demo is loaded. Open it from the first page.");
 } finally {
   await disconnect();

@@ -8,7 +8,7 @@ let loading: Promise<unknown> | null = null;
 
 /** Loads the demo, ending today, in place of an earlier one. Asked again while it loads, it is the same loading. */
 export async function freshDemo(): Promise<void> {
-  loading ??= loadDemo(todayIn(DEMO_SETTINGS.timeZone ?? "UTC")).finally(() => {
+  loading ??= loadDemo(todayIn(DEMO_SETTINGS.timeZone ?? "UTC", new Date())).finally(() => {
     loading = null;
   });
   await loading;

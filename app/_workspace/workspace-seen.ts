@@ -19,7 +19,7 @@ export async function scopeSeen(): Promise<Scope> {
 
 /** Today in the workspace's time zone. */
 export async function today(): Promise<LocalDate> {
-  return todayIn((await workspaceSeen()).timeZone);
+  return todayIn((await workspaceSeen()).timeZone, new Date());
 }
 
 /** Whether the demo is what is being looked at. When the database cannot say, what the browser chose counts. */

@@ -40,7 +40,7 @@ export function daysBetween(from: LocalDate, to: LocalDate): number {
 }
 
 /** The day it is in a time zone at an instant. Source: IANA zone rules as shipped with the runtime. */
-export function todayIn(timeZone: string, now: Date = new Date()): LocalDate {
+export function todayIn(timeZone: string, now: Date): LocalDate {
   return localDate(new Intl.DateTimeFormat("en-CA", { timeZone, dateStyle: "short" }).format(now));
 }
 

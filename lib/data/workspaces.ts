@@ -82,7 +82,7 @@ export function workspaceOf(scope: Scope): Promise<Workspace> {
 
 /** Today in the workspace of a transaction: lib/data is the only place with a clock. */
 export function todayOf(workspace: Pick<Workspace, "timeZone">): LocalDate {
-  return todayIn(workspace.timeZone);
+  return todayIn(workspace.timeZone, new Date());
 }
 
 async function replaceMoneyRate(

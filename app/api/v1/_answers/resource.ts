@@ -35,7 +35,7 @@ export function does<B, Q extends z.ZodType, A extends z.ZodType>(
         ...read,
         scope: { workspaceId: workspace.id, actor: "interface" },
         workspace,
-        today: todayIn(workspace.timeZone),
+        today: todayIn(workspace.timeZone, new Date()),
         part: (name) => namedPart(ids, name),
       });
       return "value" in outcome
