@@ -35,9 +35,10 @@ export function rectangle(name: string, [x, y]: Point, width: number, height: nu
   };
 }
 
-/** A dimension line with the length between its ends as value. Units: the drawing's. */
+/** A dimension line with the length between its ends as value. Units: the drawing's. Rounds: to a millionth, as inputs are. */
 export function span(name: string, from: Point, to: Point): Span {
-  return { name, from, to, value: Math.hypot(to[0] - from[0], to[1] - from[1]) };
+  const value = Math.hypot(to[0] - from[0], to[1] - from[1]);
+  return { name, from, to, value: Math.round(value * 1e6) / 1e6 };
 }
 
 /** Places every `spacing` from 0, and `extent` itself at the end; none when they are too many to be seen. Units: the drawing's. */
