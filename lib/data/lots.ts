@@ -142,6 +142,7 @@ export function deleteLot(scope: Scope, id: string): Promise<Written<Lot>> {
   return setDeleted(scope, id, true);
 }
 
+/** Takes a deletion back; the change log keeps both. Not there: no lot of this id. */
 export function undeleteLot(scope: Scope, id: string): Promise<Written<Lot>> {
   return setDeleted(scope, id, false);
 }

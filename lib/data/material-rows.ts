@@ -22,6 +22,7 @@ type MaterialRow = Readonly<{
 const MATERIAL = Prisma.sql`SELECT m.id, m.name, m.category, m.purchase_unit, m.dimensions, m.recheck_days, m.exempt_from,
   m.note, m.archived_on FROM material m`;
 
+/** Dimensions as the column keeps them: each value as decimal text beside its unit. */
 export function storedDimensions(dimensions: Dimensions): StoredDimensions {
   return Object.fromEntries(
     Object.entries(dimensions).flatMap(([name, size]) =>
@@ -68,6 +69,7 @@ export async function materialsWithin(
   return found.map(materialOfRow);
 }
 
+/** The material of an id in a transaction's workspace, or null. */
 export async function materialWithin(tx: Tx, id: string): Promise<Material | null> {
   const found = await row<MaterialRow>(tx, Prisma.sql`${MATERIAL} WHERE m.id = ${id}::uuid`);
   return found === null ? null : materialOfRow(found);

@@ -18,6 +18,7 @@ export function materialsOf(
   return inWorkspace(scope, (tx) => materialsWithin(tx, archived ? "archived" : "live"));
 }
 
+/** The material of an id in the workspace, or null. */
 export function material(scope: Scope, id: string): Promise<Material | null> {
   return inWorkspace(scope, (tx) => materialWithin(tx, id));
 }

@@ -23,6 +23,7 @@ export type Surroundings = Readonly<{
   regions: ReadonlySet<string>;
 }>;
 
+/** What entries of prices are checked against, loaded once for all of them. */
 export async function surroundingsOf(tx: Tx, entries: readonly ObservationEntry[]): Promise<Surroundings> {
   const materialIds = [...new Set(entries.map((entry) => entry.materialId))];
   const storeIds = [...new Set(entries.map((entry) => entry.storeId))];

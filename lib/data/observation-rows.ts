@@ -69,6 +69,7 @@ export const OBSERVATION: Columns<ObservationRow> = {
   note: "o.note",
 };
 
+/** A stored fee as our value. */
 export function feeOfStored(fee: StoredFee): Fee {
   return {
     ...fee,
@@ -78,6 +79,7 @@ export function feeOfStored(fee: StoredFee): Fee {
   };
 }
 
+/** A fee as the column keeps it: amounts as decimal text. */
 export function storedFee({ name, amount, percent, basis, freeFrom, taxable }: Fee): StoredFee {
   return {
     name,
@@ -89,6 +91,7 @@ export function storedFee({ name, amount, percent, basis, freeFrom, taxable }: F
   };
 }
 
+/** A row of the table as our value, every figure exactly as seen. */
 export function observationOfRow(row: ObservationRow): Observation {
   return {
     id: row.id,

@@ -155,6 +155,7 @@ export function deleteObservation(scope: Scope, id: string): Promise<Written<Obs
   return setDeleted(scope, id, true);
 }
 
+/** Takes a deletion back; the change log keeps both. Not there: no observation of this id. */
 export function undeleteObservation(scope: Scope, id: string): Promise<Written<Observation>> {
   return setDeleted(scope, id, false);
 }

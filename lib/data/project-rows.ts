@@ -41,6 +41,7 @@ export async function projectsOfIds(tx: Tx, ids: readonly string[]): Promise<Pro
   );
 }
 
+/** The project of an id in a transaction's workspace, or null. */
 export async function projectWithin(tx: Tx, id: string): Promise<Project | null> {
   const found = await row<ProjectRow>(tx, Prisma.sql`${PROJECT} WHERE p.id = ${id}::uuid`);
   return found === null ? null : projectOfRow(found);

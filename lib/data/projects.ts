@@ -11,10 +11,12 @@ import { dateOf, digitsOrNull } from "./rows.ts";
 import { todayOf, workspaceWithin } from "./workspaces.ts";
 import { accepted, NOT_THERE, refused } from "./written.ts";
 
+/** All projects of the workspace, whatever their status, by name. */
 export function projectsOf(scope: Scope): Promise<Project[]> {
   return inWorkspace(scope, projectsWithin);
 }
 
+/** The project of an id in the workspace, or null. */
 export function project(scope: Scope, id: string): Promise<Project | null> {
   return inWorkspace(scope, (tx) => projectWithin(tx, id));
 }

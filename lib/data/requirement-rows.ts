@@ -68,6 +68,7 @@ export function requirementsWithin(tx: Tx, projectId?: string): Promise<Requirem
   return requirementsWhere(tx, only);
 }
 
+/** The requirement of an id in a transaction's workspace, with its revisions, or null. */
 export async function requirementWithin(tx: Tx, id: string): Promise<Requirement | null> {
   const found = await row<RequirementRow>(tx, Prisma.sql`${REQUIREMENT} WHERE q.id = ${id}::uuid`);
   return found === null ? null : requirementOfRow(found);

@@ -19,6 +19,7 @@ export function requirementsOf(scope: Scope, projectId?: string): Promise<Requir
   return inWorkspace(scope, (tx) => requirementsWithin(tx, projectId));
 }
 
+/** The requirement of an id in the workspace, or null. */
 export function requirement(scope: Scope, id: string): Promise<Requirement | null> {
   return inWorkspace(scope, (tx) => requirementWithin(tx, id));
 }
@@ -167,6 +168,7 @@ export function closeRequirement(scope: Scope, id: string, on: LocalDate): Promi
   );
 }
 
+/** Takes a closing back: what was open is open again. Not there: no requirement of this id. */
 export function reopenRequirement(scope: Scope, id: string): Promise<Written<Requirement>> {
   return setClosed(scope, id, null, () => []);
 }

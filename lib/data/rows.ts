@@ -55,6 +55,7 @@ export function dateOf(day: LocalDate): Date {
   return new Date(`${day}T00:00:00Z`);
 }
 
+/** A day, or none, as the client takes it. */
 export function dateOrNull(day: LocalDate | null): Date | null {
   return day === null ? null : dateOf(day);
 }
@@ -79,10 +80,12 @@ export const storedDay: (text: string) => LocalDate = keptByText(localDate);
 /** A stored number. */
 export const storedDecimal: (text: string) => Decimal = keptByText(decimal);
 
+/** A column of a day, or none, as our value. */
 export function dayOrNull(text: string | null): LocalDate | null {
   return text === null ? null : storedDay(text);
 }
 
+/** A numeric column, or none, as our Decimal, every digit kept. */
 export function decimalOrNull(text: string | null): Decimal | null {
   return text === null ? null : storedDecimal(text);
 }
@@ -92,6 +95,7 @@ export function digits(value: Decimal): string {
   return value.toFixed();
 }
 
+/** A Decimal, or none, as the digits a numeric column takes; never rounded. */
 export function digitsOrNull(value: Decimal | null): string | null {
   return value === null ? null : value.toFixed();
 }
@@ -102,6 +106,7 @@ export function currencyOf(text: string): CurrencyCode {
   return text;
 }
 
+/** Two columns, amount and currency, as money; null when either is missing. */
 export function moneyOrNull(amount: string | null, currency: string | null): Money | null {
   return amount === null || currency === null
     ? null

@@ -77,6 +77,7 @@ export async function storesWithin(tx: Tx, which: "all" | "live" | "archived" = 
   );
 }
 
+/** The store of an id in a transaction's workspace, or null. */
 export async function storeWithin(tx: Tx, id: string): Promise<Store | null> {
   const found = await row<StoreRow>(tx, Prisma.sql`${STORE} WHERE s.id = ${id}::uuid`);
   return found === null ? null : storeOfRow(found);

@@ -16,6 +16,7 @@ export function storesOf(scope: Scope, { archived = false }: { archived?: boolea
   return inWorkspace(scope, (tx) => storesWithin(tx, archived ? "archived" : "live"));
 }
 
+/** The store of an id in the workspace, or null. */
 export function store(scope: Scope, id: string): Promise<Store | null> {
   return inWorkspace(scope, (tx) => storeWithin(tx, id));
 }

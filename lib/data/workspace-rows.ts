@@ -45,6 +45,7 @@ export const WORKSPACE = Prisma.sql`SELECT w.id, w.kind, w.name, w.home_currency
     ORDER BY s.currency), '[]') FROM rate_source s) AS rate_sources
   FROM workspace w WHERE w.id = current_workspace()`;
 
+/** A row of the table as our value. */
 export function workspaceOfRow(row: WorkspaceRow): Workspace {
   return {
     id: row.id,

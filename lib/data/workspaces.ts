@@ -76,6 +76,7 @@ export async function discardWorkspace(id: string): Promise<void> {
   await inWorkspace({ workspaceId: id, actor: "system" }, (tx) => tx.workspace.deleteMany({ where: { id } }));
 }
 
+/** The workspace of a scope. Throws: Error when the scope names none. */
 export function workspaceOf(scope: Scope): Promise<Workspace> {
   return inWorkspace(scope, workspaceWithin);
 }

@@ -6,6 +6,7 @@ export type Chosen = Readonly<{ amounts: readonly bigint[]; weight: bigint }>;
 
 type State = Readonly<{ left: bigint; weight: bigint; amount: bigint; before: State | null }>;
 
+/** The lesser of two. */
 export function lesser(a: bigint, b: bigint): bigint {
   return a < b ? a : b;
 }

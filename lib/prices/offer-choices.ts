@@ -16,6 +16,7 @@ export function scaleOf(quantities: readonly Decimal[]): Decimal {
   return decimal(10).pow(quantities.reduce((most, value) => Math.max(most, value.decimalPlaces()), 0));
 }
 
+/** The whole number value x scale; what the scale leaves behind the point is rounded half up. */
 export function whole(value: Decimal, scale: Decimal): bigint {
   return BigInt(value.times(scale).toFixed(0));
 }
