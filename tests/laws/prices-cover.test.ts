@@ -4,6 +4,7 @@ import { type Decimal, decimal, ONE, ZERO } from "../../lib/decimal.ts";
 import { roundToMinorUnit } from "../../lib/money/money.ts";
 import { cheapestCover } from "../../lib/prices/cheapest-cover.ts";
 import type { Offer } from "../../lib/prices/offer.ts";
+import { law } from "../support/law.ts";
 import { offerAt } from "../support/price-example.ts";
 
 /** Amounts of an offer that are allowed, up to the first that covers the quantity alone. Whole units only. */
@@ -64,7 +65,7 @@ function cents(offers: readonly Offer[], quantity: number, used = 0): number {
 
 describe("the cheapest cover", () => {
   test("costs what trying everything costs", () => {
-    fc.assert(
+    law(
       fc.property(
         fc.array(offer, { minLength: 1, maxLength: 6 }),
         fc.integer({ min: 1, max: 200 }),
@@ -84,7 +85,7 @@ describe("the cheapest cover", () => {
     const maybeUsed = fc
       .tuple(offer, fc.boolean())
       .map(([one, used]): Offer => (used ? { ...one, terms: "used" } : one));
-    fc.assert(
+    law(
       fc.property(
         fc.array(maybeUsed, { minLength: 1, maxLength: 5 }),
         fc.integer({ min: 1, max: 60 }),
@@ -116,7 +117,7 @@ describe("the cheapest cover", () => {
   });
 
   test("is itself allowed: whole packs, within minimum and maximum, and adds up", () => {
-    fc.assert(
+    law(
       fc.property(fc.array(offer, { maxLength: 8 }), fc.integer({ min: 1, max: 300 }), (offers, quantity) => {
         const cover = cheapestCover(offers, decimal(quantity), terms());
         let taken = ZERO;
@@ -139,7 +140,7 @@ describe("the cheapest cover", () => {
   });
 
   test("never costs more for one more offer while both cover all", () => {
-    fc.assert(
+    law(
       fc.property(
         fc.array(offer, { minLength: 1, maxLength: 7 }),
         offer,
@@ -154,7 +155,7 @@ describe("the cheapest cover", () => {
   });
 
   test("never costs less for one unit more", () => {
-    fc.assert(
+    law(
       fc.property(
         fc.array(offer, { minLength: 1, maxLength: 7 }),
         fc.integer({ min: 1, max: 300 }),
@@ -167,7 +168,7 @@ describe("the cheapest cover", () => {
   });
 
   test("is the same cover whatever the order of the offers", () => {
-    fc.assert(
+    law(
       fc.property(
         fc
           .array(offer, { minLength: 2, maxLength: 7 })
@@ -191,7 +192,7 @@ describe("the cheapest cover", () => {
   });
 
   test("scales with the prices", () => {
-    fc.assert(
+    law(
       fc.property(
         fc.array(offer, { minLength: 1, maxLength: 6 }),
         fc.integer({ min: 1, max: 200 }),

@@ -28,7 +28,7 @@ function tax(name: string, ratePercent: string): TaxComponent {
     fromMemory: false,
   };
 }
-const cad = (amount: string) => money(amount, "CAD");
+const cad = (amount: string): Money => money(amount, "CAD");
 const total = (amounts: readonly Money[]) => amounts.reduce(add, cad("0")).amount;
 const shown = (
   bases: readonly string[],
