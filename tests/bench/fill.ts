@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { prepareDatabase } from "../../lib/launch/database.mjs";
 import { onConnection } from "../../lib/launch/postgres-connection.mjs";
-import { withDatabase } from "../support/template-database.ts";
+import { withDatabase } from "../support/test-server.ts";
 import type { Size } from "./sizes.ts";
 
 const FILL = readFileSync(new URL("fill.sql", import.meta.url), "utf8");

@@ -1,7 +1,5 @@
-import { randomBytes } from "node:crypto";
 import { inject } from "vitest";
-import { onConnection } from "../../lib/launch/postgres-connection.mjs";
-import { withDatabase } from "./template-database.ts";
+import { copyOf } from "./test-server.ts";
 
 /**
  * A new, empty, migrated database; the answer is its address.
@@ -11,11 +9,7 @@ import { withDatabase } from "./template-database.ts";
  */
 export async function freshDatabase(): Promise<string> {
   const template = inject("template");
-  const name = `${template.name}_${randomBytes(6).toString("hex")}`;
-  await onConnection(template.serverUrl, (client) =>
-    client.query(`create database ${name} template ${template.name}`),
-  );
   process.env.DUNNAGE_ROLE = template.role;
-  process.env.DATABASE_URL = withDatabase(template.serverUrl, name);
+  process.env.DATABASE_URL = await copyOf(template);
   return process.env.DATABASE_URL;
 }
