@@ -184,7 +184,7 @@ describe("a query that says what cannot be", () => {
   test("unknown parameters, limits and days are named", async () => {
     const { faults } = await api.refused(422, "GET", "/lots?limit=5000&asOf=2025-13-01&sort=age");
     expect(new Set(faults)).toEqual(new Set(["limit: too-large", "asOf: not-a-day", "sort: unknown-field"]));
-    expect((await api.refused(422, "GET", "/stores?cursor=abc&limit=0")).faults.sort()).toEqual([
+    expect((await api.refused(422, "GET", "/stores?cursor=abc&limit=0")).faults.toSorted()).toEqual([
       "cursor: not-an-id",
       "limit: not-positive",
     ]);

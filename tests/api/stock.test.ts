@@ -142,7 +142,7 @@ describe("what a lot cannot give", () => {
     const { lot } = await tenSheets();
     const path = `/lots/${lot.id}`;
     const draw = { quantity: "1", on: "2025-06-03", amount: "5", kind: "sold" };
-    expect((await api.refused(422, "POST", `${path}/draws`, draw)).faults.sort()).toEqual([
+    expect((await api.refused(422, "POST", `${path}/draws`, draw)).faults.toSorted()).toEqual([
       "amount: unknown-field",
       "kind: unknown-field",
     ]);

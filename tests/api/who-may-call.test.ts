@@ -55,7 +55,7 @@ describe("only this machine may call", () => {
 });
 
 describe("a page elsewhere may not reach in", () => {
-  const across = [
+  const across: readonly Readonly<Record<string, string>>[] = [
     { origin: "https://evil.example" },
     { origin: "null" },
     { origin: "http://127.0.0.1:1" },

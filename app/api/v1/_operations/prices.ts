@@ -1,19 +1,30 @@
 import * as z from "zod";
-import { currency, day, fields, inOrder, quantity, withRules } from "../../../../lib/entry-fields.ts";
+import { day, fields, inOrder, quantity, withRules } from "../../../../lib/entry-fields.ts";
+import type { FaultCode } from "../../../../lib/fault.ts";
 import { unitNamed } from "../../../../lib/measure/unit-aliases.ts";
+import { isCurrencyCode } from "../../../../lib/money/currencies.ts";
 import { pricesShape, seriesShape } from "../../../../lib/show/api-prices.ts";
 import { bare, operation } from "../_answers/operation.ts";
 import { asOfQuery, yesOrNo } from "../_answers/page.ts";
 
-const unit = z
-  .string()
-  .transform((text, context) => {
-    const named = unitNamed(text);
+/** Text read as one of what it may name, or refused with the code. */
+function naming<T>(read: (text: string) => T | null, code: FaultCode) {
+  return z.string().transform((text, context): T => {
+    const named = read(text);
     if (named !== null) return named;
-    context.issues.push({ code: "custom", message: "unknown-unit", input: text });
+    context.issues.push({ code: "custom", message: code, input: text });
     return z.NEVER;
-  })
-  .meta({ examples: ["sheet", "square-foot", "mbf"] });
+  });
+}
+
+const unit = naming(unitNamed, "unknown-unit").meta({ examples: ["sheet", "square-foot", "mbf"] });
+
+const seriesCurrency = naming(
+  (text) => (text === "home" || text === "as-seen" || isCurrencyCode(text) ? text : null),
+  "unknown-currency",
+)
+  .prefault("home")
+  .meta({ description: 'a code, "home" or "as-seen"; "home" when left out' });
 
 export const readPrices = operation({
   ...bare,
@@ -38,11 +49,7 @@ export const readSeries = operation({
       from: day().optional(),
       to: day().optional(),
       unit: unit.optional().meta({ description: "the purchase unit when left out" }),
-      currency: z
-        .enum(["home", "as-seen"])
-        .or(currency())
-        .default("home")
-        .meta({ description: 'a code, "home" or "as-seen"' }),
+      currency: seriesCurrency,
     }),
     [inOrder("from", "to")],
   ),
