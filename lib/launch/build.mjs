@@ -11,8 +11,10 @@ import { done } from "./steps.mjs";
 const SOURCES = [
   "app",
   "lib",
-  "public",
+  "prisma/demo",
   "prisma/schema.prisma",
+  "proxy.ts",
+  "public",
   "next.config.ts",
   "proxy.ts",
   "tsconfig.json",

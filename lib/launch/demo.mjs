@@ -21,7 +21,8 @@ export async function main(stop) {
   }
 }
 
-async function loadDemo(env) {
+/** Loads the demo, ending today, into the database the variables name (databaseVariables). */
+export async function loadDemo(env) {
   await generateClient();
   const said = await run(process.execPath, SEED, { what: "prisma/seed.ts", env });
   return done(said.trim().split("\n").at(-1) || "loaded", null);
