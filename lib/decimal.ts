@@ -13,9 +13,9 @@ export const Decimal = DecimalJs.clone({
 });
 export type Decimal = InstanceType<typeof Decimal>;
 
-/** Text, whole number or decimal to Decimal. Throws: DecimalError (decimal.js) when the text is not a number. */
+/** Text, whole number or decimal to Decimal; a Decimal is itself, since none ever changes. Throws: DecimalError (decimal.js) when the text is not a number. */
 export function decimal(value: string | number | Decimal): Decimal {
-  return new Decimal(value);
+  return value instanceof Decimal ? value : new Decimal(value);
 }
 
 export const ZERO = new Decimal(0);

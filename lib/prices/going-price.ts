@@ -66,6 +66,7 @@ function newestOn(shelf: Shelf, day: LocalDate): Shelf[number] | undefined {
  *     interpolated  none fresh, and a past day: linear by days between a store's shelf prices on either side, at most
  *                   three recheck intervals apart
  *     older         none of these: no older than three recheck intervals
+ * What is older than a year is no price (R5): none of the three reaches further back.
  * knownOn: the day it is looked at from. Sightings after `day` and up to it serve to interpolate only, so that the answer
  * as of the day itself never changes by what is seen later (R11). Foreign stores count once their import charges are
  * confirmed. Units: home currency per purchase unit. Rounds: never. None: not known. Source: rules.md R7.
@@ -78,13 +79,15 @@ export function goingPriceOn(
   knownOn: LocalDate = day,
 ): GoingPrice {
   const interval = recheckDays(material, valuation);
-  const longest = interval * DAY_LIMITS.recheckIntervals;
+  const longest = Math.min(interval * DAY_LIMITS.recheckIntervals, DAY_LIMITS.price);
   const stores = shelves(day, knownOn > day ? knownOn : day, observations, material, valuation);
   const priceOf = (observation: Observation): Decimal | null => {
     const price = allInPrice(observation, material, valuation, day);
     return price.known ? price.price.amount : null;
   };
-  const newest = stores.flatMap((shelf) => newestOn(shelf, day) ?? []);
+  const newest = stores
+    .flatMap((shelf) => newestOn(shelf, day) ?? [])
+    .filter(({ seen }) => daysBetween(seen, day) <= DAY_LIMITS.price);
   const over = (values: readonly (Decimal | null)[], kind: "fresh" | "older" | "interpolated") => {
     const known = values.filter((value) => value !== null);
     const middle = median(known);

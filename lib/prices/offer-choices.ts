@@ -1,5 +1,5 @@
 import { type Decimal, decimal, roundHalfUp, roundUpToStep } from "../decimal.ts";
-import { type Choice, upTo } from "./least-weight.ts";
+import { type Choice, lesser, upTo } from "./least-weight.ts";
 import type { Offer } from "./offer.ts";
 import { wholePacks } from "./whole-packs.ts";
 
@@ -8,7 +8,7 @@ export type OfferChoice = Readonly<{ offer: Offer; choice: Choice }>;
 
 /** Prices are compared to this many places; what differs beyond is the dust of a division. */
 const PRICE_PLACES = 20;
-/** Kilometres count in tenths; a store whose distance nobody stated is farther than any. */
+/** Kilometres count in tenths up to this many; a store whose distance nobody stated is farther than any. */
 const FARTHEST = 1_000_000n;
 
 /** The power of ten that makes every quantity a whole number. */
@@ -28,7 +28,8 @@ export function quantitiesOf(offer: Offer): Decimal[] {
 }
 
 function tenthsOfKm(distance: Decimal | null): bigint {
-  return distance === null ? FARTHEST : BigInt(roundHalfUp(distance.times(10), 0).toFixed());
+  if (distance === null) return FARTHEST;
+  return lesser(BigInt(roundHalfUp(distance.times(10), 0).toFixed()), FARTHEST - 1n);
 }
 
 /**

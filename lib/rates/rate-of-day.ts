@@ -56,11 +56,12 @@ export function rateOfDay(
   };
 }
 
-/** An amount in the other currency of a rate: amount x multiplyBy / divideBy. Rounds: that one division, to 40 digits. */
+/** An amount in the other currency of a rate: amount x multiplyBy / divideBy. Rounds: that one division, if any, to 40 digits. */
 export function inCurrency<C extends CurrencyCode>(
   value: Money,
   to: C,
   rate: Pick<KnownRate, "multiplyBy" | "divideBy">,
 ): Money<C> {
-  return money(value.amount.times(rate.multiplyBy).dividedBy(rate.divideBy), to);
+  const multiplied = value.amount.times(rate.multiplyBy);
+  return money(rate.divideBy.equals(ONE) ? multiplied : multiplied.dividedBy(rate.divideBy), to);
 }
