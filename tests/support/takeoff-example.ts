@@ -70,3 +70,8 @@ export function viewOf({ drawing }: Takeoff, name: View["name"]): View {
 export function drawn(view: View, name: string): number {
   return [...view.polygons, ...view.strokes].filter((part) => part.name === name).length;
 }
+
+/** The corners of each polygon of a name. */
+export function cornersOf(view: View, name: string): View["polygons"][number]["points"][] {
+  return view.polygons.filter((polygon) => polygon.name === name).map(({ points }) => points);
+}

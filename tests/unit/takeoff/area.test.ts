@@ -1,5 +1,13 @@
 import { expect, test } from "vitest";
-import { drawn, lined, measured, reckoned, refused, viewOf } from "../../support/takeoff-example.ts";
+import {
+  cornersOf,
+  drawn,
+  lined,
+  measured,
+  reckoned,
+  refused,
+  viewOf,
+} from "../../support/takeoff-example.ts";
 
 const wall = { shape: "rectangle", width: "24 ft", height: "8 ft" };
 const gable = { shape: "triangle", width: "24 ft", height: "9 ft" };
@@ -68,4 +76,35 @@ test("a triangle by its sides is drawn with those sides, also when it leans out"
   const obtuse = { shape: "three-sides", side: "4 ft", secondSide: "15 ft", thirdSide: "13 ft" };
   const leaning = viewOf(reckoned("area", { parts: [obtuse] }), "parts");
   expect(leaning.box.x).toBeCloseTo(0, 9);
+});
+
+test("each part is drawn on one ground line, a fifth of a width apart", () => {
+  const sides = { shape: "three-sides", side: "4 ft", secondSide: "15 ft", thirdSide: "13 ft" };
+  const small = { shape: "rectangle", width: "10", height: "5" };
+  const tall = { shape: "triangle", width: "20", height: "30" };
+  const parts = viewOf(reckoned("area", { parts: [small, tall, sides] }), "parts");
+  expect(cornersOf(parts, "rectangle")).toEqual([
+    [
+      [0, -5],
+      [10, -5],
+      [10, 0],
+      [0, 0],
+    ],
+  ]);
+  expect(cornersOf(parts, "triangle")).toEqual([
+    [
+      [12, 0],
+      [22, -30],
+      [32, 0],
+    ],
+  ]);
+  // 13, 15 and 4 make 24 square feet: 12 ft high, 5 ft out over the base.
+  expect(cornersOf(parts, "three-sides")).toEqual([
+    [
+      [96, 0],
+      [36, -144],
+      [144, 0],
+    ],
+  ]);
+  expect(parts.spans.map(({ from }) => from[0])).toEqual([0, 10, 12, 22, 96, 144, 36]);
 });

@@ -1,7 +1,15 @@
 import { expect, test } from "vitest";
 import { decimal } from "../../../lib/decimal.ts";
 import { gappedRows, lappedRows } from "../../../lib/takeoff/boards.ts";
-import { drawn, lined, measured, reckoned, refused, viewOf } from "../../support/takeoff-example.ts";
+import {
+  cornersOf,
+  drawn,
+  lined,
+  measured,
+  reckoned,
+  refused,
+  viewOf,
+} from "../../support/takeoff-example.ts";
 
 const siding = { length: "20 ft", height: "8 ft", boardWidth: "7 1/4", laid: "lapped", step: "6 in" };
 
@@ -51,4 +59,15 @@ test("openings larger than the wall are refused", () => {
 
 test("the drawing shows a line for every row", () => {
   expect(drawn(viewOf(reckoned("boards", siding), "elevation"), "row")).toBe(17);
+});
+
+test("rows are drawn from the ground up, at what each shows", () => {
+  const wall = viewOf(reckoned("boards", siding), "elevation");
+  expect(cornersOf(wall, "surface")[0]?.map(String)).toEqual(["0,0", "240,0", "240,96", "0,96"]);
+  expect(wall.strokes.slice(0, 2).map(({ from, to }) => [String(from), String(to)])).toEqual([
+    ["0,96", "240,96"],
+    ["0,90", "240,90"],
+  ]);
+  const gapped = { ...siding, laid: "gapped", step: "3/4" };
+  expect(viewOf(reckoned("boards", gapped), "elevation").strokes[1]?.from).toEqual([0, 88]);
 });

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { drawn, lined, reckoned, refused, viewOf } from "../../support/takeoff-example.ts";
+import { cornersOf, drawn, lined, reckoned, refused, viewOf } from "../../support/takeoff-example.ts";
 
 const room = { length: "20 ft", span: "12 ft", joistSpacing: "16 in", extraJoists: "2" };
 
@@ -29,4 +29,24 @@ test("every joist at the spacing is drawn, along the span", () => {
     ["length", 240],
     ["span", 144],
   ]);
+});
+
+test("openings are spread along the floor", () => {
+  const openings = [{ width: "4 ft", height: "5 ft" }];
+  const plan = viewOf(reckoned("floor", { ...room, openings }), "plan");
+  expect(cornersOf(plan, "opening")[0]?.map(String)).toEqual(["96,0", "144,0", "144,60", "96,60"]);
+});
+
+test("openings wider together than the floor is long are drawn narrower, side by side", () => {
+  const openings = [{ width: "15 ft", height: "1 ft", count: "2" }];
+  const plan = viewOf(reckoned("floor", { ...room, openings }), "plan");
+  expect(cornersOf(plan, "opening").map((points) => [String(points[0]), String(points[1])])).toEqual([
+    ["0,0", "120,0"],
+    ["120,0", "240,0"],
+  ]);
+});
+
+test("more openings than can be seen are not drawn", () => {
+  const openings = [{ width: "1", height: "1", count: "61" }];
+  expect(drawn(viewOf(reckoned("floor", { ...room, openings }), "plan"), "opening")).toBe(0);
 });

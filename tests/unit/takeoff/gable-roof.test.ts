@@ -1,5 +1,13 @@
 import { expect, test } from "vitest";
-import { drawn, lined, measured, reckoned, refused, viewOf } from "../../support/takeoff-example.ts";
+import {
+  cornersOf,
+  drawn,
+  lined,
+  measured,
+  reckoned,
+  refused,
+  viewOf,
+} from "../../support/takeoff-example.ts";
 
 const shed = {
   length: "32 ft",
@@ -77,4 +85,19 @@ test("a flat, a steep, a negative and a metric entry are refused where they stan
     "inputs.rafterSpacing not-positive",
   ]);
   expect(refused("gable-roof", { ...shed, slope: "25" })).toEqual(["inputs.slope slope-too-steep"]);
+});
+
+test("the walls are drawn inside the overhangs, the ridge over their middle", () => {
+  const plan = viewOf(reckoned("gable-roof", shed), "plan");
+  expect(cornersOf(plan, "walls")[0]?.map(String)).toEqual(["6,12", "390,12", "390,300", "6,300"]);
+  expect(cornersOf(plan, "facet").map((points) => points.map(String))).toEqual([
+    ["0,0", "396,0", "396,156", "0,156"],
+    ["0,156", "396,156", "396,312", "0,312"],
+  ]);
+  expect(plan.strokes.map(({ from, to }) => [String(from), String(to)])).toEqual([["0,156", "396,156"]]);
+  const end = viewOf(reckoned("gable-roof", shed), "elevation");
+  expect(end.strokes.map(({ from, to }) => [String(from), String(to)])).toEqual([
+    ["0,117", "156,0"],
+    ["156,0", "312,117"],
+  ]);
 });

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { drawn, lined, measured, reckoned, viewOf } from "../../support/takeoff-example.ts";
+import { cornersOf, drawn, lined, measured, reckoned, viewOf } from "../../support/takeoff-example.ts";
 
 const house = { length: "38 ft", width: "22 ft", slope: "6/12", overhang: "1 ft" };
 
@@ -42,4 +42,15 @@ test.each([
     if (name === "hip") expect([across, down]).toEqual([144, 144]);
     else expect([across + down, Math.min(across, down)]).toEqual([192, 0]);
   }
+});
+
+test("the walls are drawn inside the overhang, each slope from its eave to the ridge", () => {
+  const plan = viewOf(reckoned("hip-roof", house), "plan");
+  expect(cornersOf(plan, "walls")[0]?.map(String)).toEqual(["12,12", "468,12", "468,276", "12,276"]);
+  expect(cornersOf(plan, "facet").map((points) => points.map(String))).toEqual([
+    ["0,0", "480,0", "336,144", "144,144"],
+    ["480,0", "480,288", "336,144", "336,144"],
+    ["480,288", "0,288", "144,144", "336,144"],
+    ["0,288", "0,0", "144,144", "144,144"],
+  ]);
 });

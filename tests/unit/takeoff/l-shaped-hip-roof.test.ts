@@ -1,5 +1,13 @@
 import { expect, test } from "vitest";
-import { drawn, lined, measured, reckoned, refused, viewOf } from "../../support/takeoff-example.ts";
+import {
+  cornersOf,
+  drawn,
+  lined,
+  measured,
+  reckoned,
+  refused,
+  viewOf,
+} from "../../support/takeoff-example.ts";
 
 const house = {
   length: "40 ft",
@@ -71,4 +79,13 @@ test("a wing as wide as the side it stands on makes no L", () => {
   expect(refused("l-shaped-hip-roof", { ...house, wingWidth: "40 ft" })).toEqual([
     "inputs.wingWidth wing-too-wide",
   ]);
+});
+
+test.each([
+  ["16 ft", ["12,12", "492,12", "492,444", "300,444", "300,300", "12,300"]],
+  ["30 ft", ["12,12", "492,12", "492,444", "132,444", "132,300", "12,300"]],
+])("with a wing of %s the walls are drawn inside the overhang", (wingWidth, corners) => {
+  const plan = viewOf(reckoned("l-shaped-hip-roof", { ...house, wingWidth, overhang: "1 ft" }), "plan");
+  expect(cornersOf(plan, "walls")[0]?.map(String)).toEqual(corners);
+  expect(plan.box).toEqual({ x: 0, y: 0, width: 504, height: 456 });
 });

@@ -1,5 +1,13 @@
 import { expect, test } from "vitest";
-import { drawn, lined, measured, reckoned, refused, viewOf } from "../../support/takeoff-example.ts";
+import {
+  cornersOf,
+  drawn,
+  lined,
+  measured,
+  reckoned,
+  refused,
+  viewOf,
+} from "../../support/takeoff-example.ts";
 
 const porch = {
   length: "16 ft",
@@ -38,4 +46,18 @@ test("the drawing is one slope over the walls and the line of its rise", () => {
 
 test("a flat roof is asked for as an area instead", () => {
   expect(refused("shed-roof", { ...porch, slope: "0 in 12" })).toEqual(["inputs.slope slope-flat"]);
+});
+
+test("the walls are drawn inside the overhangs, the low side below", () => {
+  const takeoff = reckoned("shed-roof", { ...porch, highOverhang: "6 in" });
+  const plan = viewOf(takeoff, "plan");
+  expect(cornersOf(plan, "walls")[0]?.map(String)).toEqual(["12,6", "204,6", "204,126", "12,126"]);
+  expect(plan.box.height).toBe(138);
+  const end = viewOf(takeoff, "elevation");
+  expect(end.strokes.map(({ from, to }) => [String(from), String(to)])).toEqual([["0,57.5", "138,0"]]);
+  expect(end.spans.map(({ name, value }) => [name, value])).toEqual([
+    ["rafterLength", 149.5],
+    ["rise", 57.5],
+    ["width", 120],
+  ]);
 });

@@ -13,6 +13,16 @@ function fieldNames(value: unknown): string[] {
   return Object.entries(value).flatMap(([name, below]) => [name, ...fieldNames(below)]);
 }
 
+/** Every number of an entry by the name of its field. */
+function valuesByName(value: unknown, found = new Map<string, number[]>()): Map<string, number[]> {
+  if (typeof value !== "object" || value === null) return found;
+  for (const [name, below] of Object.entries(value)) {
+    if (typeof below === "string") found.set(name, [...(found.get(name) ?? []), Number(below)]);
+    valuesByName(below, found);
+  }
+  return found;
+}
+
 function known({ stored, result }: Takeoff): Set<string> {
   // What there is none of has no measure of its own, but is named in the sum it adds nothing to.
   const edges = ["eaves", "rakes", "ridges", "hips", "valleys", "highEdges", "parts"];
@@ -53,6 +63,13 @@ describe.each(CALCULATOR_NAMES)("%s", (name) => {
       expect(box.width).toBeGreaterThan(0);
       expect(box.height).toBeGreaterThan(0);
     }
+  });
+
+  test("a dimension line that bears a field's name is as long as that field", () => {
+    const { stored, drawing } = reckoned(name, TYPED[name]);
+    const values = valuesByName(JSON.parse(stored));
+    for (const { name: field, value } of drawing.views.flatMap(({ spans }) => spans))
+      if (values.has(field)) expect(values.get(field), field).toContain(value);
   });
 
   test("feet in a metric entry are refused, each where it stands", () => {

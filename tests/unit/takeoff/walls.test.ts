@@ -1,5 +1,13 @@
 import { expect, test } from "vitest";
-import { drawn, lined, measured, reckoned, refused, viewOf } from "../../support/takeoff-example.ts";
+import {
+  cornersOf,
+  drawn,
+  lined,
+  measured,
+  reckoned,
+  refused,
+  viewOf,
+} from "../../support/takeoff-example.ts";
 
 const door = { width: "3 ft", height: "7 ft" };
 const window = { width: "4 ft", height: "3 ft", count: "2" };
@@ -94,4 +102,16 @@ test("each wall is drawn with its plates, studs and openings", () => {
   expect(["plate", "stud", "opening"].map((name) => drawn(first, name))).toEqual([3, 25, 3]);
   expect(["plate", "stud", "opening"].map((name) => drawn(second, name))).toEqual([3, 19, 0]);
   expect(viewOf(takeoff, "elevation").box).toEqual({ x: 0, y: 0, width: 384, height: 97.125 });
+});
+
+test("plates lie at the bottom and on top, studs between them, openings spread along the wall", () => {
+  const one = { length: "10 ft", height: "8 ft", openings: [{ width: "2 ft", height: "4 ft", count: "2" }] };
+  const wall = viewOf(reckoned("walls", { ...framing, walls: [one] }), "elevation");
+  const tops = (name: string) => cornersOf(wall, name).map((points) => String(points[0]));
+  expect(tops("plate")).toEqual(["0,0", "0,1.5", "0,94.5"]);
+  expect(wall.strokes.slice(0, 2).map(({ from, to }) => [String(from), String(to)])).toEqual([
+    ["0,3", "0,94.5"],
+    ["16,3", "16,94.5"],
+  ]);
+  expect(tops("opening")).toEqual(["24,24", "72,24"]);
 });
