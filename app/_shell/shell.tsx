@@ -30,10 +30,12 @@ export async function Shell({ children }: Readonly<{ children: ReactNode }>) {
         <div className={style.tape} aria-hidden="true" />
       </header>
       {demo ? (
-        <form action={leaveDemo} className={style.demo}>
-          <p>{t("demo")}</p>
-          <button type="submit">{t("leaveDemo")}</button>
-        </form>
+        <aside aria-label={t("demoLabel")}>
+          <form action={leaveDemo} className={style.demo}>
+            <p>{t("demo")}</p>
+            <button type="submit">{t("leaveDemo")}</button>
+          </form>
+        </aside>
       ) : null}
       <main id="main" className={style.main} tabIndex={-1}>
         <FormPlace value={demo ? "demo" : "owner"}>{children}</FormPlace>

@@ -1,6 +1,7 @@
 import Link from "next/link";
 import { Button } from "./button.client.tsx";
 import { type Choice, Options } from "./choice-field.client.tsx";
+import fields from "./field.module.css";
 import style from "./find-form.module.css";
 
 export type FindFormProps = Readonly<{
@@ -18,11 +19,18 @@ export function FindForm({ path, words, typed, kind, kinds }: FindFormProps) {
       <form action={path} method="get" className={style.form}>
         <label className={style.field}>
           <span>{words.find}</span>
-          <input type="search" name="find" defaultValue={typed} placeholder={words.hint} autoComplete="off" />
+          <input
+            type="search"
+            name="find"
+            className={fields.input}
+            defaultValue={typed}
+            placeholder={words.hint}
+            autoComplete="off"
+          />
         </label>
         <label className={style.field}>
           <span>{words.kind}</span>
-          <select name="category" defaultValue={kind}>
+          <select name="category" className={fields.input} defaultValue={kind}>
             <Options choices={kinds} />
           </select>
         </label>

@@ -19,13 +19,24 @@ export type TableProps = Readonly<{
   least?: string;
   /** On a phone each row becomes a small sheet of its own, every figure beside its name. */
   cards?: boolean;
+  /** With `cards`: two cells side by side and no names, for lists whose figures speak for themselves. Cells past the fourth stay away. */
+  dense?: boolean;
 }>;
 
 /** A box that scrolls takes the focus, so that the arrow keys can move it. */
 const SCROLLS = { tabIndex: 0 };
 
 /** A ruled table: figures at the end, tabular; on a phone it scrolls inside its own box, reachable by keyboard. */
-export function Table({ caption, captionHidden, columns, rows, foot, least = "32rem", cards }: TableProps) {
+export function Table({
+  caption,
+  captionHidden,
+  columns,
+  rows,
+  foot,
+  least = "32rem",
+  cards,
+  dense,
+}: TableProps) {
   const named = (index: number) => {
     const label = columns[index]?.label;
     return cards && typeof label === "string" ? label : undefined;
@@ -38,7 +49,7 @@ export function Table({ caption, captionHidden, columns, rows, foot, least = "32
       aria-label={typeof caption === "string" ? caption : undefined}
     >
       <table
-        className={cards ? `${style.table} ${style.cards}` : style.table}
+        className={`${style.table} ${cards ? style.cards : ""} ${dense ? style.dense : ""}`}
         style={{ "--least": least } as CSSProperties}
       >
         <caption className={captionHidden ? style.hidden : style.caption}>{caption}</caption>

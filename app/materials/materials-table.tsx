@@ -21,6 +21,7 @@ export async function MaterialsTable({
       caption={t("title")}
       captionHidden
       cards
+      dense
       least="44rem"
       columns={[
         { key: "material", label: t("material") },

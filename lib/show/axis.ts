@@ -59,3 +59,10 @@ export function placeOn(ticks: readonly Decimal[], value: Decimal): Decimal {
   if (first === undefined || last === undefined || first.equals(last)) return ONE.dividedBy(2);
   return value.minus(first).dividedBy(last.minus(first));
 }
+
+/** The value at a place on an axis, the other way round: 0 is its first tick, 1 its last. Rounds: to float64, for drawing. */
+export function valueAt(ticks: readonly Decimal[], place: number): number {
+  const [first, last] = [ticks[0], ticks.at(-1)];
+  if (first === undefined || last === undefined) return place;
+  return last.minus(first).times(place).plus(first).toNumber();
+}

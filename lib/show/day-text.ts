@@ -20,3 +20,10 @@ export function monthText(day: LocalDate, locale: string): string {
     new Date(`${day}T00:00:00Z`),
   );
 }
+
+/** An instant for reading, to the minute, in a time zone: "Mar 14, 2026, 4:05 p.m.". at: ISO 8601, or as PostgreSQL writes it. */
+export function momentText(at: string, locale: string, timeZone: string): string {
+  return new Intl.DateTimeFormat(locale, { dateStyle: "medium", timeStyle: "short", timeZone }).format(
+    new Date(at),
+  );
+}

@@ -1,7 +1,7 @@
 import { dayNumber, type LocalDate } from "../calendar/local-date.ts";
 import type { CurrencyCode } from "../money/currencies.ts";
 import { money } from "../money/money.ts";
-import { monthTicks, placeOn, valueTicks } from "./axis.ts";
+import { monthTicks, placeOn, valueAt, valueTicks } from "./axis.ts";
 import { monthText } from "./day-text.ts";
 import { labelPlaces } from "./label-places.ts";
 import { unitPriceText } from "./money-text.ts";
@@ -15,7 +15,7 @@ const MOST_POINTS = 500;
 /** How near two direct labels may stand, as a share of the chart's height. */
 const LABEL_GAP = 0.065;
 
-/** A store's line. label: where its name stands beside the end, 0 at the bottom and 1 at the top of the axis. */
+/** A store's line. label: the value beside which its name stands at the end, so that no name covers another. */
 export type TrendLine = Readonly<{
   storeId: string;
   name: string;
@@ -155,7 +155,7 @@ export function trendChart(
     lines: ends.map((end, index) => ({
       storeId: stores[index] ?? "",
       name: end?.storeName ?? "",
-      label: places[index] ?? 0,
+      label: valueAt(ticks, places[index] ?? 0),
       beforeImportCharges: end?.beforeImportCharges ?? false,
     })),
     otherStores: new Set(points.map(({ storeId }) => storeId)).size - stores.length,

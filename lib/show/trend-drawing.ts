@@ -32,8 +32,7 @@ export function trendDrawing(chart: TrendChart): TrendDrawing {
   const bottom = DRAWING.height - DRAWING.bottom;
   const across = (t: number) =>
     (DRAWING.left + ((t - from) / Math.max(until - from, 1)) * (right - DRAWING.left)).toFixed(1);
-  const up = (share: number) => (bottom - share * (bottom - DRAWING.top)).toFixed(1);
-  const at = (value: number) => up((value - low) / (high - low));
+  const at = (value: number) => (bottom - ((value - low) / (high - low)) * (bottom - DRAWING.top)).toFixed(1);
   const placesOf = (key: string): Place[] =>
     chart.rows.flatMap(({ t, values }) => {
       const value = values[key];
@@ -52,7 +51,7 @@ export function trendDrawing(chart: TrendChart): TrendDrawing {
         circles,
         squares: placesOf(`special ${index}`),
         crosses: placesOf(`paid ${index}`),
-        label: { x: (right + 10).toFixed(1), y: up(label) },
+        label: { x: (right + 10).toFixed(1), y: at(label) },
       };
     }),
     lots: chart.rows.flatMap(({ t, values, letters }) =>
