@@ -5,15 +5,16 @@ import { exposure } from "../lib/exposure/exposure.ts";
 import type { ExposureFacts } from "../lib/exposure/exposure-facts.ts";
 import { savings } from "../lib/savings/savings.ts";
 import { dayText } from "../lib/show/day-text.ts";
+import { withStatus } from "../lib/show/today.ts";
 import { Answer } from "./_today/answer.tsx";
 import { FirstStep, type Step } from "./_today/first-step.tsx";
 import { NeededTable } from "./_today/needed-table.tsx";
 import { OfferTables } from "./_today/offer-tables.tsx";
-import { ProjectsTable } from "./_today/projects-table.tsx";
+import { ProjectsByStatus } from "./_today/projects-by-status.tsx";
 import { Saved } from "./_today/saved.tsx";
 import { DaySwitch } from "./_ui/day-switch.tsx";
 import { LinkButton } from "./_ui/link-button.tsx";
-import { PageHead, Part } from "./_ui/page-head.tsx";
+import { PageHead } from "./_ui/page-head.tsx";
 import { dayAsked, type Query } from "./_workspace/day-asked.ts";
 import { namesOf } from "./_workspace/names-of.ts";
 import { scopeSeen, workspaceSeen } from "./_workspace/workspace-seen.ts";
@@ -57,16 +58,14 @@ export default async function TodayPage({ searchParams }: Readonly<{ searchParam
     <>
       <PageHead
         title={title}
-        answer={<Answer exposure={figures} names={names} />}
+        answer={<Answer live={withStatus(figures, facts, ["live"])} names={names} />}
         aside={
           <LinkButton kind="main" href="/log">
             {t("logPrice")}
           </LinkButton>
         }
       />
-      <Part title={t("jobs")} note={t("inCurrency", { currency: facts.valuation.homeCurrency })}>
-        <ProjectsTable projects={figures.projects} totals={figures.totals} names={names} />
-      </Part>
+      <ProjectsByStatus exposure={figures} facts={facts} />
       <OfferTables exposure={figures} names={names} />
       <NeededTable exposure={figures} names={names} />
       <Saved report={savings(null, day, day, past)} />

@@ -1,26 +1,20 @@
 import { getLocale, getTranslations } from "next-intl/server";
-import type { ReactNode } from "react";
 import type { WorkspaceExposure } from "../../lib/exposure/exposure-figures.ts";
 import { dayText } from "../../lib/show/day-text.ts";
 import { totalsText } from "../../lib/show/exposure-totals-text.ts";
 import { jobsStillBuying, type Pressing, pressing } from "../../lib/show/today.ts";
-import { Figure } from "../_ui/money-text.tsx";
+import { said } from "../_ui/said.tsx";
 import { unitWords } from "../_words/unit-words.ts";
 import type { Names } from "../_workspace/names-of.ts";
 
-const strong = (chunks: ReactNode) => (
-  <strong>
-    <Figure>{chunks}</Figure>
-  </strong>
-);
-
-/** The one question of the screen, answered in words: how much is still to buy, and what presses most. */
-export async function Answer({ exposure, names }: Readonly<{ exposure: WorkspaceExposure; names: Names }>) {
+/** The one question of the screen, answered in words: how much live jobs still have to buy, and what presses most. */
+export async function Answer({ live, names }: Readonly<{ live: WorkspaceExposure; names: Names }>) {
   const t = await getTranslations("today");
   const locale = await getLocale();
-  const totals = totalsText(exposure.totals, locale);
-  const jobs = jobsStillBuying(exposure);
-  if (exposure.projects.every((project) => project.lines.length === 0)) return t("noNeeds");
+  const totals = totalsText(live.totals, locale);
+  const jobs = jobsStillBuying(live);
+  if (live.projects.length === 0) return t("noLive");
+  if (live.projects.every((project) => project.lines.length === 0)) return t("noNeeds");
   if (jobs === 0) return t("nothingOpen");
   return (
     <>
@@ -29,9 +23,9 @@ export async function Answer({ exposure, names }: Readonly<{ exposure: Workspace
         amount: totals.aboutToFinish,
         currency: totals.currency,
         jobs,
-        b: strong,
+        b: said,
       })}{" "}
-      <Presses fact={pressing(exposure, locale)} names={names} locale={locale} />
+      <Presses fact={pressing(live, locale)} names={names} locale={locale} />
     </>
   );
 }
@@ -40,7 +34,7 @@ async function Presses({ fact, names, locale }: Readonly<{ fact: Pressing; names
   const t = await getTranslations("today");
   const units = await unitWords();
   if (fact.kind === "none") return t("calm");
-  if (fact.kind === "stale") return t.rich("stale", { money: fact.money, prices: fact.prices, b: strong });
+  if (fact.kind === "stale") return t.rich("stale", { money: fact.money, prices: fact.prices, b: said });
   if (fact.kind === "unpriced") return t("unpriced", { lines: fact.lines });
   if (fact.kind === "lapsing")
     return t.rich("lapsing", {
@@ -49,7 +43,7 @@ async function Presses({ fact, names, locale }: Readonly<{ fact: Pressing; names
       store: names.store(fact.storeId),
       daysLeft: fact.daysLeft,
       day: dayText(fact.on, locale),
-      b: strong,
+      b: said,
     });
   const { need } = fact;
   return t.rich(need.daysLeft < 0 ? "overdue" : "needed", {
@@ -59,6 +53,6 @@ async function Presses({ fact, names, locale }: Readonly<{ fact: Pressing; names
     unit: units.of(need.unit, need.openExact),
     daysLeft: need.daysLeft,
     day: dayText(need.neededBy, locale),
-    b: strong,
+    b: said,
   });
 }

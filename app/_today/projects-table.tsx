@@ -8,11 +8,12 @@ import type { Names } from "../_workspace/names-of.ts";
 
 type Words = Awaited<ReturnType<typeof getTranslations<"today">>>;
 
-function toFinish(totals: TotalsText, t: Words) {
+/** A sum that is not whole says so below itself, so that the figures stay in line. */
+function summed(amount: string, totals: TotalsText, t: Words) {
   return (
     <>
-      {totals.complete ? totals.costToFinish : t("atLeast", { amount: totals.costToFinish })}
-      {totals.perOrderCharges ? <Below>{t("charges", { amount: totals.perOrderCharges })}</Below> : null}
+      {amount}
+      {totals.complete ? null : <Below>{t("atLeastBelow")}</Below>}
     </>
   );
 }
@@ -32,26 +33,33 @@ function cells(totals: ExposureTotals, locale: string, t: Words) {
   const text = totalsText(totals, locale);
   return [
     text.lockedCost,
-    toFinish(text, t),
-    text.complete ? text.estimate : t("atLeast", { amount: text.estimate }),
+    <>
+      {summed(text.costToFinish, text, t)}
+      {text.perOrderCharges ? <Below>{t("charges", { amount: text.perOrderCharges })}</Below> : null}
+    </>,
+    summed(text.estimate, text, t),
     text.budget ?? <NotKnown>{t("noBudget")}</NotKnown>,
     variance(text, t),
     `± ${text.tenPercent}`,
   ];
 }
 
-/** Projects with what is locked in, what finishing costs, and how that stands against the budget. totals: their sum. */
-export async function ProjectsTable({
-  projects,
-  totals,
-  names,
-}: Readonly<{ projects: readonly ProjectExposure[]; totals: ExposureTotals | null; names: Names }>) {
+export type ProjectsTableProps = Readonly<{
+  caption: string;
+  projects: readonly ProjectExposure[];
+  names: Names;
+  /** Their sum, for the foot; null: no foot. */
+  totals?: ExposureTotals | null;
+}>;
+
+/** Projects with what is locked in, what finishing costs, and how that stands against the budget. */
+export async function ProjectsTable({ caption, projects, names, totals = null }: ProjectsTableProps) {
   const t = await getTranslations("today");
   const locale = await getLocale();
   const columns = ["lockedIn", "toFinish", "estimate", "budget", "variance", "tenPercent"] as const;
   return (
     <Table
-      caption={t("jobs")}
+      caption={caption}
       captionHidden
       cards
       least="46rem"
@@ -68,7 +76,7 @@ export async function ProjectsTable({
           ...cells(project.totals, locale, t),
         ],
       }))}
-      foot={totals && projects.length > 1 ? [t("all"), ...cells(totals, locale, t)] : undefined}
+      foot={totals && projects.length > 1 ? [t("allLive"), ...cells(totals, locale, t)] : undefined}
     />
   );
 }

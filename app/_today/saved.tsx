@@ -1,16 +1,9 @@
 import Link from "next/link";
 import { getLocale, getTranslations } from "next-intl/server";
-import type { ReactNode } from "react";
 import type { SavingsReport } from "../../lib/savings/savings-figures.ts";
 import { savingTotalsText } from "../../lib/show/savings-rows.ts";
-import { Figure } from "../_ui/money-text.tsx";
 import { Part } from "../_ui/page-head.tsx";
-
-const strong = (chunks: ReactNode) => (
-  <strong>
-    <Figure>{chunks}</Figure>
-  </strong>
-);
+import { said } from "../_ui/said.tsx";
 
 /** What buying ahead has saved or lost so far, in two sentences. */
 export async function Saved({ report }: Readonly<{ report: SavingsReport }>) {
@@ -28,10 +21,12 @@ export async function Saved({ report }: Readonly<{ report: SavingsReport }>) {
               size: realised.saving.size,
               currency: report.realised.saving.currency,
               strict: realised.strict.figure,
-              b: strong,
+              b: said,
             })}
       </p>
-      {held.rows > 0 ? <p>{t.rich("held", { figure: held.saving.figure, b: strong })}</p> : null}
+      {held.rows > 0 ? (
+        <p>{t.rich("held", { figure: held.saving.figure, side: held.saving.side, b: said })}</p>
+      ) : null}
       {report.rows.some((row) => row.beforeCarrying) ? <p>{t("beforeCarrying")}</p> : null}
       <p>
         <Link href="/savings">{t("toSavings")}</Link>

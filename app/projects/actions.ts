@@ -1,7 +1,7 @@
 "use server";
 
 import { getLocale, getTranslations } from "next-intl/server";
-import { addProject, changeProject } from "../../lib/data/projects.ts";
+import { addProject, changeProject, project as projectById } from "../../lib/data/projects.ts";
 import { projectEntry, projectPatch } from "../../lib/projects/project-entry.ts";
 import { answer, writeChecked } from "../_forms/answer.ts";
 import { fieldNames } from "../_forms/field-names.ts";
@@ -60,5 +60,6 @@ export async function changeProjectForm(previous: FormState, form: FormData): Pr
       );
     },
     (project) => `/projects/${project.id}?done=changed`,
+    { now: async () => projectById(await scopeSeen(), typed(form, "id") ?? "") },
   );
 }

@@ -1,25 +1,23 @@
 import type { Metadata } from "next";
 import { getLocale, getTranslations } from "next-intl/server";
-import type { ReactNode } from "react";
 import { exposureFacts } from "../../lib/data/facts.ts";
 import { exposure } from "../../lib/exposure/exposure.ts";
 import { totalsText } from "../../lib/show/exposure-totals-text.ts";
-import { jobsStillBuying } from "../../lib/show/today.ts";
+import { jobsStillBuying, withStatus } from "../../lib/show/today.ts";
+import { ProjectsByStatus } from "../_today/projects-by-status.tsx";
 import { DaySwitch } from "../_ui/day-switch.tsx";
 import { EmptyState } from "../_ui/empty-state.tsx";
 import { LinkButton } from "../_ui/link-button.tsx";
 import { PageHead } from "../_ui/page-head.tsx";
+import { said } from "../_ui/said.tsx";
 import { dayAsked, type Query } from "../_workspace/day-asked.ts";
 import { scopeSeen } from "../_workspace/workspace-seen.ts";
-import { ProjectsList } from "./projects-list.tsx";
 
 export const dynamic = "force-dynamic";
 
 export async function generateMetadata(): Promise<Metadata> {
   return { title: (await getTranslations("projects"))("title") };
 }
-
-const strong = (chunks: ReactNode) => <strong>{chunks}</strong>;
 
 /** All projects: what each still costs, and those that no longer buy. */
 export default async function ProjectsPage({ searchParams }: Readonly<{ searchParams: Query }>) {
@@ -42,27 +40,30 @@ export default async function ProjectsPage({ searchParams }: Readonly<{ searchPa
       </>
     );
   const figures = exposure(asked.day, facts);
+  const live = withStatus(figures, facts, ["live"]);
   const totals = totalsText(figures.totals, await getLocale());
-  const jobs = jobsStillBuying(figures);
+  const jobs = jobsStillBuying(live);
   return (
     <>
       <PageHead
         title={t("title")}
         answer={
-          jobs === 0
-            ? t("answerNothing")
-            : t.rich("answer", {
-                complete: totals.complete ? "yes" : "no",
-                amount: totals.costToFinish,
-                currency: totals.currency,
-                jobs,
-                locked: totals.lockedCost,
-                b: strong,
-              })
+          live.projects.length === 0
+            ? today("noLive")
+            : jobs === 0
+              ? t("answerNothing")
+              : t.rich("answer", {
+                  complete: totals.complete ? "yes" : "no",
+                  amount: totals.costToFinish,
+                  currency: totals.currency,
+                  jobs,
+                  locked: totals.lockedCost,
+                  b: said,
+                })
         }
         aside={add}
       />
-      <ProjectsList exposure={figures} facts={facts} />
+      <ProjectsByStatus exposure={figures} facts={facts} past />
       <DaySwitch
         path="/projects"
         {...asked}

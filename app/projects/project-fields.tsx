@@ -15,7 +15,7 @@ export async function ProjectFields({
 }: Readonly<{ project: Project | null; currency: string; today: LocalDate }>) {
   const t = await getTranslations("projects");
   const locale = await getLocale();
-  const status = (project === null ? null : statusOn(project, today)) ?? "planned";
+  const status = (project === null ? null : statusOn(project, today)) ?? "live";
   return (
     <>
       <Field name="name" label={t("name")} hint={t("nameHint")} start={project?.name} required />

@@ -1,5 +1,5 @@
 import type { ExposureTotals } from "../exposure/exposure-figures.ts";
-import type { Money } from "../money/money.ts";
+import { add, type Money } from "../money/money.ts";
 import { moneyText, wholeMoneyText } from "./money-text.ts";
 
 /** Under, over or on budget: the word that stands beside the figure, so that a sign is never alone. */
@@ -13,6 +13,8 @@ export type TotalsText = Readonly<{
   /** Without cents, for a headline. */
   aboutToFinish: string;
   perOrderCharges: string | null;
+  /** Cost to finish and charges per order together: what is still to pay. */
+  toFinishWithCharges: string;
   estimate: string;
   budget: string | null;
   variance: VarianceText | null;
@@ -40,6 +42,7 @@ export function totalsText(totals: ExposureTotals, locale: string): TotalsText {
     costToFinish: moneyText(totals.costToFinish, locale),
     aboutToFinish: wholeMoneyText(totals.costToFinish, locale),
     perOrderCharges: some(totals.perOrderCharges),
+    toFinishWithCharges: moneyText(add(totals.costToFinish, totals.perOrderCharges), locale),
     estimate: moneyText(totals.estimateAtCompletion, locale),
     budget: totals.budget === null ? null : moneyText(totals.budget, locale),
     variance: totals.variance === null ? null : varianceText(totals.variance, locale),

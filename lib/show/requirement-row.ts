@@ -1,6 +1,6 @@
 import { daysBetween, type LocalDate } from "../calendar/local-date.ts";
 import { HUNDRED, ONE } from "../decimal.ts";
-import type { RequirementExposure } from "../exposure/exposure-figures.ts";
+import type { ExposureRemark, RequirementExposure } from "../exposure/exposure-figures.ts";
 import type { PurchaseUnit } from "../measure/units.ts";
 import { times } from "../money/money.ts";
 import type { Offer } from "../prices/offer.ts";
@@ -39,7 +39,7 @@ export type RequirementRow = Readonly<{
   neededBy: LocalDate;
   daysLeft: number;
   budget: string | null;
-  remarks: readonly string[];
+  remarks: readonly ExposureRemark[];
 }>;
 
 function oldest(offers: readonly Offer[]): Offer | null {
