@@ -1,0 +1,182 @@
+import pg from "pg";
+import { v7 } from "uuid";
+import { beforeAll, expect, test } from "vitest";
+import { plusDays } from "../../lib/calendar/local-date.ts";
+import { aboutDatabase, findingWorkspaces, inWorkspace } from "../../lib/data/client.ts";
+import { addObservation, correctObservation } from "../../lib/data/observations.ts";
+import { decimal } from "../../lib/decimal.ts";
+import { freshDatabase } from "../support/database.ts";
+import {
+  accepted,
+  otherScope,
+  ownerScope,
+  someObservationEntry,
+  storedStock,
+} from "../support/stored-things.ts";
+
+// What the database itself holds to, past lib/data.
+const url = await freshDatabase();
+const mine = await ownerScope();
+const { today } = mine;
+const theirs = { ...(await otherScope()), today };
+
+async function storedThings(scope: typeof mine) {
+  const stock = await storedStock(scope, plusDays(today, -5));
+  const seen = someObservationEntry(stock.material.id, stock.store.id, today);
+  const observed = await accepted(addObservation(scope, v7(), seen));
+  await accepted(correctObservation(scope, observed.id, { amount: decimal("2") }, "misread"));
+  return { ...stock, observed };
+}
+let things: Awaited<ReturnType<typeof storedThings>>;
+
+beforeAll(async () => {
+  things = await storedThings(mine);
+  await storedThings(theirs);
+});
+
+/** A session as the program's role, but past lib/data. */
+async function asProgram<T>(workspace: string | null, work: (client: pg.Client) => Promise<T>): Promise<T> {
+  const client = new pg.Client({ connectionString: url });
+  await client.connect();
+  try {
+    await client.query("BEGIN");
+    if (process.env.DUNNAGE_ROLE) await client.query(`SET LOCAL ROLE ${process.env.DUNNAGE_ROLE}`);
+    if (workspace !== null) await client.query("SELECT set_config('app.workspace', $1, true)", [workspace]);
+    return await work(client);
+  } finally {
+    await client.end();
+  }
+}
+
+async function tables(): Promise<string[]> {
+  const found = await aboutDatabase(
+    (client) => client.$queryRaw<
+      { name: string }[]
+    >`SELECT c.table_name AS name FROM information_schema.columns c
+      WHERE c.table_schema = current_schema() AND c.column_name = 'workspace_id' ORDER BY 1`,
+  );
+  return found.map(({ name }) => name);
+}
+
+test("every table but the migrations' own is bound by a policy, its owner too", async () => {
+  const unbound = await aboutDatabase(
+    (client) => client.$queryRaw<{ name: string }[]>`SELECT relname AS name FROM pg_class
+      WHERE relnamespace = current_schema()::regnamespace AND relkind = 'r' AND NOT (relrowsecurity AND relforcerowsecurity)`,
+  );
+  expect(unbound).toEqual([{ name: "_prisma_migrations" }]);
+  expect((await tables()).length).toBeGreaterThan(20);
+});
+
+test("without a workspace the program sees nothing, in any table", async () => {
+  for (const table of [...(await tables()), "workspace"])
+    expect(await asProgram(null, (client) => client.query(`SELECT * FROM ${table}`))).toMatchObject({
+      rowCount: 0,
+    });
+  const written = asProgram(null, (client) =>
+    client.query("INSERT INTO rate_source (currency, source) VALUES ('USD', 'x')"),
+  );
+  await expect(written).rejects.toThrow();
+});
+
+test("in a workspace it sees that one's rows only, and cannot write into another", async () => {
+  for (const table of await tables()) {
+    const { rows } = await asProgram(theirs.workspaceId, (client) =>
+      client.query(`SELECT DISTINCT workspace_id FROM ${table}`),
+    );
+    for (const row of rows) expect(row.workspace_id).toBe(theirs.workspaceId);
+  }
+  const into = asProgram(theirs.workspaceId, (client) =>
+    client.query("INSERT INTO rate_source (workspace_id, currency, source) VALUES ($1, 'USD', 'x')", [
+      mine.workspaceId,
+    ]),
+  );
+  await expect(into).rejects.toThrow("row-level security");
+  const moved = asProgram(theirs.workspaceId, async (client) => {
+    await client.query("INSERT INTO rate_source (currency, source) VALUES ('USD', 'x')");
+    await client.query("UPDATE rate_source SET workspace_id = $1", [mine.workspaceId]);
+  });
+  await expect(moved).rejects.toThrow("row-level security");
+});
+
+test("a raw query in a scope sees that scope only", async () => {
+  const found = await inWorkspace(
+    theirs,
+    (tx) =>
+      tx.$queryRaw<unknown[]>`SELECT id FROM observation WHERE workspace_id = ${mine.workspaceId}::uuid`,
+  );
+  expect(found).toEqual([]);
+});
+
+test("looking for workspaces shows their settings, nothing inside them, and writes nothing", async () => {
+  const seen = await findingWorkspaces(async (tx) => ({
+    workspaces: await tx.workspace.count(),
+    stores: await tx.store.count(),
+    written: (await tx.workspace.updateMany({ data: { name: "x" } })).count,
+  }));
+  expect(seen).toEqual({ workspaces: 2, stores: 0, written: 0 });
+});
+
+test("the next piece of work on a connection does not inherit the scope of the last", async () => {
+  await Promise.all(
+    Array.from({ length: 30 }, async (_, n) => {
+      const scope = n % 2 === 0 ? mine : theirs;
+      const own = await inWorkspace(scope, (tx) => tx.$queryRaw<{ id: string }[]>`SELECT id FROM workspace`);
+      expect(own).toEqual([{ id: scope.workspaceId }]);
+    }),
+  );
+});
+
+/** References of a table to another, where both are rows of a workspace: [table, column, referred table]. */
+const REFERENCES = `SELECT c.conrelid::regclass::text AS "from", c.confrelid::regclass::text AS "to", a.attname AS column
+  FROM pg_constraint c JOIN pg_attribute a ON a.attrelid = c.conrelid AND a.attnum = c.conkey[2]
+  WHERE c.contype = 'f' AND c.confrelid <> 'workspace'::regclass AND c.connamespace = current_schema()::regnamespace`;
+
+test("the database itself refuses a reference into another workspace, even from one above the policies", async () => {
+  const foreign: Readonly<Record<string, string>> = {
+    store: things.store.id,
+    material: things.material.id,
+    observation: things.observed.id,
+    project: things.project.id,
+    requirement: things.requirement.id,
+    lot: v7(),
+    tax_region: v7(),
+  };
+  const client = new pg.Client({ connectionString: url });
+  await client.connect();
+  const { rows } = await client.query<{ from: string; to: string; column: string }>(REFERENCES);
+  expect(rows.length).toBeGreaterThanOrEqual(17);
+  let tried = 0;
+  for (const { from, to, column } of rows) {
+    await client.query("BEGIN");
+    await client.query("SET LOCAL session_replication_role = origin");
+    await client.query(
+      "SELECT set_config('app.workspace', $1, true), set_config('app.reason', 'test', true)",
+      [theirs.workspaceId],
+    );
+    await client.query(`ALTER TABLE ${from} DISABLE TRIGGER USER`);
+    const found = await client.query(`SELECT id FROM ${from} WHERE workspace_id = $1 LIMIT 1`, [
+      theirs.workspaceId,
+    ]);
+    if (found.rowCount === 1) {
+      const moving = client.query(`UPDATE ${from} SET ${column} = $1 WHERE workspace_id = $2 AND id = $3`, [
+        foreign[to],
+        theirs.workspaceId,
+        found.rows[0].id,
+      ]);
+      await expect(moving).rejects.toThrow("foreign key constraint");
+      tried += 1;
+    }
+    await client.query("ROLLBACK");
+  }
+  await client.end();
+  expect(tried).toBeGreaterThanOrEqual(11);
+});
+
+test("every reference between rows of a workspace carries the workspace", async () => {
+  const single = await aboutDatabase(
+    (client) => client.$queryRaw<{ name: string }[]>`SELECT conname AS name FROM pg_constraint
+      WHERE contype = 'f' AND confrelid <> 'workspace'::regclass AND connamespace = current_schema()::regnamespace
+        AND cardinality(conkey) <> 2`,
+  );
+  expect(single).toEqual([]);
+});
