@@ -21,12 +21,12 @@ FROM here, generate_series(0, :materials - 1) n;
 INSERT INTO observation (workspace_id, id, material_id, store_id, seen_on, terms, amount, currency, per_quantity, per_unit,
   tax_included, min_quantity, max_quantity, until_day, entry_hash)
 SELECT workspace_id, pg_temp.id(3, n), pg_temp.id(2, n % :materials), pg_temp.id(1, (n / :materials) % :stores), seen_on, terms,
-  round((15 + (n % :materials) % 60 + (n * 7919 % 1000) / 100.0) * CASE terms WHEN 'shelf' THEN 1 ELSE 0.85 END, 2), 'CAD', 1, 'sheet',
+  round((15 + (n % :materials) % 60 + (n * 7919::bigint % 1000) / 100.0) * CASE terms WHEN 'shelf' THEN 1 ELSE 0.85 END, 2), 'CAD', 1, 'sheet',
   false, CASE terms WHEN 'quantity-break' THEN 10 END, CASE WHEN terms = 'special' AND n % 2 = 0 THEN 25 END,
   CASE terms WHEN 'special' THEN seen_on + 6 END, ''
 FROM here, generate_series(0, :prices - 1) n,
-  LATERAL (SELECT current_date - (n * 7919 % 1095)::int AS seen_on,
-    CASE WHEN n * 31 % 20 < 17 THEN 'shelf' WHEN n * 31 % 20 < 19 THEN 'special' ELSE 'quantity-break' END AS terms) t;
+  LATERAL (SELECT current_date - (n * 7919::bigint % 1095)::int AS seen_on,
+    CASE WHEN n * 31::bigint % 20 < 17 THEN 'shelf' WHEN n * 31::bigint % 20 < 19 THEN 'special' ELSE 'quantity-break' END AS terms) t;
 
 INSERT INTO project (workspace_id, id, name, entry_hash)
 SELECT workspace_id, pg_temp.id(4, n), 'Project ' || n, '' FROM here, generate_series(0, :projects - 1) n;
