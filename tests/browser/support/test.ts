@@ -23,7 +23,9 @@ export const test = base.extend<Own>({
     async ({ page }, use) => {
       const expected: RegExp[] = [];
       const said: string[] = [];
-      page.on("console", (message) => message.type() === "error" && said.push(message.text()));
+      page.on("console", (message) => {
+        if (message.type() === "error") said.push(`${message.text()} ${message.location().url}`);
+      });
       page.on("pageerror", (error) => said.push(String(error)));
       await use(expected);
       expect(said.filter((text) => !expected.some((pattern) => pattern.test(text)))).toEqual([]);
