@@ -25,7 +25,7 @@ import { Trend } from "./trend.tsx";
 import { viewOf } from "./view.ts";
 
 export const dynamic = "force-dynamic";
-const SHOWN = 25;
+const SHOWN = 12;
 
 export async function generateMetadata({ params }: PageProps<"/materials/[id]">): Promise<Metadata> {
   return { title: (await materialById(await scopeSeen(), idAsked((await params).id)))?.name };

@@ -17,7 +17,11 @@ export function TrendFigure({
   const onDrawn = useCallback(() => setDrawn(true), []);
   return (
     <div className={style.plot}>
-      <div className={drawn ? style.stillBehind : style.still} aria-hidden={drawn}>
+      <div
+        className={drawn ? style.stillBehind : style.still}
+        aria-hidden={drawn}
+        tabIndex={drawn ? undefined : 0}
+      >
         {still}
       </div>
       <div className={style.live}>

@@ -64,6 +64,7 @@ export default function TrendPlot({ chart, label, onDrawn }: TrendPlotProps) {
         ticks={chart.dayTicks.map(({ at }) => at)}
         tickFormatter={nameOf(chart.dayTicks)}
         interval="preserveStartEnd"
+        minTickGap={14}
         stroke="var(--rule-strong)"
         tick={figures}
       />
