@@ -118,9 +118,10 @@ function drawnPart(one: Part, start: number): Drawn {
 
 /** Where the second and third sides meet above the first. */
 function apexOf(one: Part & { shape: "three-sides" }) {
-  const [a, b, c] = [one.side, one.secondSide, one.thirdSide].map((side) => side.times(side));
-  const x = a && b && c ? a.plus(c).minus(b).dividedBy(one.side.times(TWO)) : one.side;
-  const y = one.thirdSide.times(one.thirdSide).minus(x.times(x));
+  const square = (side: Decimal) => side.times(side);
+  const [base, right, left] = [one.side, one.secondSide, one.thirdSide];
+  const x = square(base).plus(square(left)).minus(square(right)).dividedBy(base.times(TWO));
+  const y = square(left).minus(square(x));
   return { x: x.toNumber(), y: Math.sqrt(Math.max(0, y.toNumber())) };
 }
 
@@ -137,7 +138,7 @@ function drawing(given: Inputs, system: UnitSystem): Drawing {
     unit: UNITS_OF[system].length,
     views: [
       view("parts", {
-        polygons: [...polygons, ...drawnOpenings(given.openings, [0, at * 0.05], at)],
+        polygons: [...polygons, ...drawnOpenings(given.openings, [0, at / 20], at)],
         spans: drawn.flatMap(({ spans }) => spans),
       }),
     ],

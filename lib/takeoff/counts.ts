@@ -9,8 +9,8 @@ import { measure, sumOf, type TakeoffLine, type TakeoffResult } from "./result.t
 
 const MOST_ITEMS = 100;
 const MOST_DRAWN = 120;
-/** Squares of a drawing of things that were counted, not measured; and how many stand in a row. */
-const SIDE = 1;
+/** Unit squares stand for things that were counted, not measured: so far apart, so many in a row. */
+const STEP = 2;
 const ROW = 12;
 
 /** Doors, windows and what each takes: hinges, locks, screws. */
@@ -65,9 +65,7 @@ function drawing(given: Inputs, system: UnitSystem): Drawing {
   );
   const squares = each
     .slice(0, MOST_DRAWN)
-    .map((label, index) =>
-      rectangle(label, [(index % ROW) * 2 * SIDE, Math.floor(index / ROW) * 2 * SIDE], SIDE, SIDE),
-    );
+    .map((label, index) => rectangle(label, [(index % ROW) * STEP, Math.floor(index / ROW) * STEP], 1, 1));
   return { unit: UNITS_OF[system].length, views: [view("parts", { polygons: squares })] };
 }
 

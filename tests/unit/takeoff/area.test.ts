@@ -106,5 +106,10 @@ test("each part is drawn on one ground line, a fifth of a width apart", () => {
       [144, 0],
     ],
   ]);
+  const opened = viewOf(
+    reckoned("area", { parts: [small], openings: [{ width: "2", height: "3" }] }),
+    "parts",
+  );
+  expect(cornersOf(opened, "opening")[0]?.map(String)).toEqual(["5,0.6", "7,0.6", "7,3.6", "5,3.6"]);
   expect(parts.spans.map(({ from }) => from[0])).toEqual([0, 10, 12, 22, 96, 144, 36]);
 });

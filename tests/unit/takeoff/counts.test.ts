@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { measured, reckoned, refused, viewOf } from "../../support/takeoff-example.ts";
+import { cornersOf, measured, reckoned, refused, viewOf } from "../../support/takeoff-example.ts";
 
 const hinges = { name: "Hinge 4 in", perItem: "3" };
 const doors = { name: "Door 2868 left", count: "4", parts: [hinges, { name: "Lever", perItem: "1" }] };
@@ -30,5 +30,17 @@ test("no items, no name and a half are refused", () => {
   expect(refused("counts", { items: [{ name: " ", count: "0.5" }] })).toEqual([
     "inputs.items.0.name missing",
     "inputs.items.0.count not-whole",
+  ]);
+});
+
+test("squares stand apart in rows of twelve", () => {
+  const items = [{ name: "Window", count: "14" }];
+  const corners = cornersOf(viewOf(reckoned("counts", { items }), "parts"), "Window");
+  expect([0, 1, 11, 12, 13].map((index) => corners[index]?.[0]?.join())).toEqual([
+    "0,0",
+    "2,0",
+    "22,0",
+    "0,2",
+    "2,2",
   ]);
 });

@@ -14,6 +14,7 @@ test("deck boards run across the joists, row by row with their gap", () => {
   const takeoff = reckoned("deck", deck);
   // (144 + 1/8) / (5-1/2 + 1/8) = 25.6
   expect(measured(takeoff, "rows")).toBe("26 piece");
+  expect(measured(takeoff, "deckArea")).toBe("192 square-foot");
   expect(lined(takeoff, "deckBoards")).toEqual(["416 linear-foot"]);
   expect(lined(takeoff, "joists")).toEqual(["13 piece at 12 linear-foot"]);
 });
@@ -30,4 +31,8 @@ test("in millimetres the rows are the same", () => {
 test("the drawing shows joists and rows", () => {
   const plan = viewOf(reckoned("deck", deck), "plan");
   expect([drawn(plan, "joist"), drawn(plan, "row")]).toEqual([13, 27]);
+});
+
+test("boards may be laid without a gap", () => {
+  expect(measured(reckoned("deck", { ...deck, boardGap: "0" }), "rows")).toBe("27 piece");
 });

@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { CALCULATOR_NAMES } from "../../../lib/takeoff/calculators.ts";
+import { view } from "../../../lib/takeoff/drawing.ts";
 import { type Takeoff, takeoffOf } from "../../../lib/takeoff/takeoff-entry.ts";
 import { reckoned } from "../../support/takeoff-example.ts";
 import { TYPED } from "../../support/takeoff-inputs.ts";
@@ -70,6 +71,11 @@ describe.each(CALCULATOR_NAMES)("%s", (name) => {
     const values = valuesByName(JSON.parse(stored));
     for (const { name: field, value } of drawing.views.flatMap(({ spans }) => spans))
       if (values.has(field)) expect(values.get(field), field).toContain(value);
+  });
+
+  test("dimension lines lie on what they measure", () => {
+    for (const { name: of, polygons, strokes, box } of reckoned(name, TYPED[name]).drawing.views)
+      if (name !== "roofing") expect(view(of, { polygons, strokes }).box).toEqual(box);
   });
 
   test("feet in a metric entry are refused, each where it stands", () => {
