@@ -37,6 +37,8 @@ async function isElsewhere(form: FormData): Promise<boolean> {
 export type AnswerOptions = Readonly<{
   /** The thing as it stands now: a form drawn from an earlier state of it is not saved over the newer one unasked. */
   now?: () => Promise<unknown>;
+  /** What to say when something else is stored in the place of what was sent. */
+  conflict?: string;
 }>;
 
 /**
@@ -50,7 +52,7 @@ export async function answer<T>(
   names: FieldNames,
   write: () => Promise<Written<T>>,
   next: (value: T) => string,
-  { now }: AnswerOptions = {},
+  { now, conflict }: AnswerOptions = {},
 ): Promise<FormState> {
   const t = await getTranslations("ui");
   const again = (
@@ -75,7 +77,7 @@ export async function answer<T>(
   const written = await reached(write);
   if (written === "down") return again([], t("databaseDown"));
   if (written.ok) redirect(next(written.value));
-  if (written.why === "conflict") return again([], t("conflict"));
+  if (written.why === "conflict") return again([], conflict ?? t("conflict"));
   if (written.why === "not-there") return again([], t("gone"));
   return again(await faultWords(written.faults, names), null);
 }

@@ -10,6 +10,8 @@ export type RateRow = Readonly<{
   day: string;
   ageDays: number;
   source: string;
+  /** What names it in an address. */
+  named: Readonly<{ date: string; base: string; quote: string; source: string }>;
 }>;
 
 /** Published rates for reading, newest first. Rounds: to 12 places at most, as entered. */
@@ -23,5 +25,6 @@ export function rateRows(rates: readonly ExchangeRate[], today: LocalDate, local
       day: dayText(rate.on, locale),
       ageDays: daysBetween(rate.on, today),
       source: rate.source,
+      named: { date: rate.on, base: rate.base, quote: rate.quote, source: rate.source },
     }));
 }

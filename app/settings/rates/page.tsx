@@ -4,21 +4,17 @@ import { getLocale, getTranslations } from "next-intl/server";
 import { exchangeRates } from "../../../lib/data/exchange-rates.ts";
 import { rateRows } from "../../../lib/show/rate-rows.ts";
 import { Age } from "../../_ui/age.tsx";
-import { AmountField } from "../../_ui/amount-field.client.tsx";
 import { Button } from "../../_ui/button.client.tsx";
-import { ChoiceField } from "../../_ui/choice-field.client.tsx";
-import { DayField, Field } from "../../_ui/field.client.tsx";
 import { Form } from "../../_ui/form.client.tsx";
 import { PageHead, Part } from "../../_ui/page-head.tsx";
 import { Table } from "../../_ui/table.tsx";
-import { amountWords } from "../../_words/amount-words.ts";
-import { currencyChoices } from "../../_words/currency-choices.ts";
 import { scopeSeen, today, workspaceSeen } from "../../_workspace/workspace-seen.ts";
 import { Done } from "../done.tsx";
 import { addRateForm } from "./actions.ts";
+import { RateFields } from "./rate-fields.tsx";
 
 export const dynamic = "force-dynamic";
-const SHOWN = 100;
+const SHOWN = 60;
 
 export async function generateMetadata(): Promise<Metadata> {
   return { title: (await getTranslations("settings.rates"))("title") };
@@ -50,39 +46,35 @@ export default async function RatesPage({ searchParams }: PageProps<"/settings/r
       />
       <Part title={t("add")} note={t("why", { home: homeCurrency })}>
         <Form action={addRateForm} faultsTitle={ui("faultsTitle")}>
-          <DayField name="date" label={t("date")} start={day} />
-          <ChoiceField
-            name="base"
-            label={t("base")}
-            start={homeCurrency === "USD" ? "CAD" : "USD"}
-            choices={currencyChoices(locale, ["USD", "CAD"])}
-          />
-          <ChoiceField
-            name="quote"
-            label={t("quote")}
-            start={homeCurrency}
-            choices={currencyChoices(locale, [homeCurrency])}
-          />
-          <AmountField name="rate" label={t("rate")} locale={locale} words={await amountWords()} required />
-          <Field name="source" label={t("source")} hint={t("sourceHint")} start={newest?.source} required />
+          <RateFields day={day} home={homeCurrency} source={newest?.source} />
           <Button pending={ui("saving")}>{t("save")}</Button>
         </Form>
       </Part>
       {rows.length > 0 ? (
-        <Part title={t("list")}>
+        <Part title={t("list")} note={t("listNote")}>
           <Table
             caption={t("list")}
             captionHidden
+            cards
+            dense
             columns={[
-              { key: "pair", label: t("pair") },
-              { key: "rate", label: t("rate"), figures: true },
               { key: "day", label: t("date") },
-              { key: "age", label: t("age") },
+              { key: "rate", label: t("rate"), figures: true },
+              { key: "pair", label: t("pair") },
+              { key: "age", label: t("age"), figures: true },
               { key: "source", label: t("source") },
             ]}
             rows={rows.slice(0, SHOWN).map((row) => ({
               key: row.key,
-              cells: [row.pair, row.rate, row.day, <Age key="age" days={row.ageDays} />, row.source],
+              cells: [
+                <Link key="day" href={`/settings/rates/correct?${new URLSearchParams(row.named)}`}>
+                  {row.day}
+                </Link>,
+                row.rate,
+                row.pair,
+                <Age key="age" days={row.ageDays} />,
+                row.source,
+              ],
             }))}
           />
         </Part>

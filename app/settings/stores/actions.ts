@@ -2,7 +2,7 @@
 
 import { redirect } from "next/navigation";
 import { getLocale, getTranslations } from "next-intl/server";
-import { addStore, archiveStore, changeStore, restoreStore } from "../../../lib/data/stores.ts";
+import { addStore, archiveStore, changeStore, restoreStore, store } from "../../../lib/data/stores.ts";
 import { storeEntry, storePatch } from "../../../lib/prices/store-entry.ts";
 import { answer, writeChecked } from "../../_forms/answer.ts";
 import { fieldNames } from "../../_forms/field-names.ts";
@@ -25,7 +25,7 @@ async function names() {
     "discounts until": s("until"),
     "importCharges name": t("chargeName"),
     "importCharges percent": t("chargePercent"),
-    "importCharges perOrder": t("perOrder", { currency: "" }),
+    "importCharges perOrder": t("perOrder"),
     "importCharges from": s("from"),
     "importCharges until": s("until"),
   });
@@ -58,18 +58,20 @@ export async function changeStoreForm(previous: FormState, form: FormData): Prom
         changeStore(await scopeSeen(), typed(form, "storeId") ?? "", patch),
       ),
     () => "/settings/stores?done=saved",
+    { now: async () => store(await scopeSeen(), typed(form, "storeId") ?? "") },
   );
 }
 
 /** Archives a store: it is no longer offered, its prices and figures stay. */
 export async function archiveStoreForm(form: FormData): Promise<void> {
   const id = typed(form, "id") ?? "";
-  await archiveStore(await scopeSeen(), id);
-  redirect(`/settings/stores?done=store-archived&undo=${encodeURIComponent(id)}`);
+  const written = await archiveStore(await scopeSeen(), id);
+  redirect(written.ok ? `/settings/stores?done=store-archived&undo=${id}` : "/settings/stores");
 }
 
 /** Brings an archived store back into use. */
 export async function restoreStoreForm(form: FormData): Promise<void> {
-  await restoreStore(await scopeSeen(), typed(form, "id") ?? "");
-  redirect("/settings/stores?done=store-restored");
+  const written = await restoreStore(await scopeSeen(), typed(form, "id") ?? "");
+  if (written.ok) redirect("/settings/stores?done=store-restored");
+  redirect(written.why === "faults" ? "/settings/stores?done=name-taken" : "/settings/stores");
 }

@@ -1,8 +1,9 @@
 import type { Metadata } from "next";
 import Link from "next/link";
 import { getLocale, getTranslations } from "next-intl/server";
+import { valuationOf } from "../../../lib/data/facts.ts";
 import { storesOf } from "../../../lib/data/stores.ts";
-import { taxRegions } from "../../../lib/data/tax-regions.ts";
+import { isForeign } from "../../../lib/prices/foreign-store.ts";
 import type { Store } from "../../../lib/prices/store.ts";
 import { dayText } from "../../../lib/show/day-text.ts";
 import { plainMoney } from "../../../lib/show/money-text.ts";
@@ -11,7 +12,7 @@ import { LinkButton } from "../../_ui/link-button.tsx";
 import { MoneyText } from "../../_ui/money-text.tsx";
 import { PageHead, Part } from "../../_ui/page-head.tsx";
 import { Table } from "../../_ui/table.tsx";
-import { scopeSeen, workspaceSeen } from "../../_workspace/workspace-seen.ts";
+import { scopeSeen } from "../../_workspace/workspace-seen.ts";
 import { Done } from "../done.tsx";
 import { restoreStoreForm } from "./actions.ts";
 
@@ -29,16 +30,13 @@ export default async function StoresPage({ searchParams }: PageProps<"/settings/
   const locale = await getLocale();
   const { done, undo } = await searchParams;
   const scope = await scopeSeen();
-  const workspace = await workspaceSeen();
-  const [stores, archived, regions] = await Promise.all([
+  const [stores, archived, valuation] = await Promise.all([
     storesOf(scope),
     storesOf(scope, { archived: true }),
-    taxRegions(scope),
+    valuationOf(scope),
   ]);
-  const region = (code: string) => regions.find((one) => one.code === code);
-  const home = region(workspace.taxRegion)?.country;
   const border = (store: Store) => {
-    if (region(store.taxRegion)?.country === home) return t("sameCountry");
+    if (!isForeign(store, valuation)) return t("sameCountry");
     if (store.importCharges === null) return t("borderUnconfirmed");
     return store.importCharges.length === 0
       ? t("borderNone")
@@ -72,6 +70,7 @@ export default async function StoresPage({ searchParams }: PageProps<"/settings/
         <Table
           caption={t("title")}
           captionHidden
+          cards
           least="44rem"
           columns={[
             { key: "name", label: t("name") },
@@ -87,7 +86,7 @@ export default async function StoresPage({ searchParams }: PageProps<"/settings/
               <Link key="name" href={`/settings/stores/${store.id}`}>
                 {store.name}
               </Link>,
-              region(store.taxRegion)?.name ?? store.taxRegion,
+              valuation.regions.get(store.taxRegion)?.name ?? store.taxRegion,
               store.currency,
               store.pricesIncludeTax ? s("yes") : s("no"),
               store.tripCost === null ? (

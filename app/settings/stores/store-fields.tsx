@@ -1,7 +1,8 @@
 import { getLocale, getTranslations } from "next-intl/server";
 import { CATEGORIES } from "../../../lib/materials/material.ts";
+import { isForeign } from "../../../lib/prices/foreign-store.ts";
 import type { Store } from "../../../lib/prices/store.ts";
-import type { TaxRegion } from "../../../lib/tax/region.ts";
+import type { Valuation } from "../../../lib/prices/valuation.ts";
 import { AmountField } from "../../_ui/amount-field.client.tsx";
 import { ChoiceField, PickField } from "../../_ui/choice-field.client.tsx";
 import { DayField, Field } from "../../_ui/field.client.tsx";
@@ -13,13 +14,12 @@ import { ImportFields } from "./import-fields.tsx";
 export type StoreFieldsProps = Readonly<{
   /** null: a new store. */
   store: Store | null;
-  regions: readonly TaxRegion[];
-  homeRegion: string;
-  homeCurrency: string;
+  valuation: Valuation;
 }>;
 
 /** The fields of a store, for adding and changing. */
-export async function StoreFields({ store, regions, homeRegion, homeCurrency }: StoreFieldsProps) {
+export async function StoreFields({ store, valuation }: StoreFieldsProps) {
+  const { homeCurrency } = valuation;
   const t = await getTranslations("settings.stores");
   const s = await getTranslations("settings");
   const c = await getTranslations("categories");
@@ -34,8 +34,11 @@ export async function StoreFields({ store, regions, homeRegion, homeCurrency }: 
         name="taxRegion"
         label={t("taxRegion")}
         hint={t("taxRegionHint")}
-        start={store?.taxRegion ?? homeRegion}
-        choices={regions.map((region) => ({ value: region.code, label: `${region.name} (${region.code})` }))}
+        start={store?.taxRegion ?? valuation.taxRegion}
+        choices={[...valuation.regions.values()].map(({ code, name }) => ({
+          value: code,
+          label: `${name} (${code})`,
+        }))}
       />
       <ChoiceField
         name="currency"
@@ -92,7 +95,10 @@ export async function StoreFields({ store, regions, homeRegion, homeCurrency }: 
           </RowFields>
         ))}
       </Rows>
-      <ImportFields charges={store === null ? null : store.importCharges} currency={homeCurrency} />
+      <ImportFields
+        charges={store === null ? null : store.importCharges}
+        open={store !== null && (isForeign(store, valuation) || store.importCharges !== null)}
+      />
     </>
   );
 }

@@ -3,9 +3,9 @@
 import { redirect } from "next/navigation";
 import { getLocale, getTranslations } from "next-intl/server";
 import { isLocalDate } from "../../../lib/calendar/local-date.ts";
-import { confirmTax, saveTaxRegion } from "../../../lib/data/tax-regions.ts";
+import { confirmTax, saveTaxRegion, taxRegions } from "../../../lib/data/tax-regions.ts";
 import { taxRegionEntry } from "../../../lib/tax/tax-region-entry.ts";
-import { answer, writeChecked } from "../../_forms/answer.ts";
+import { answer, refused, writeChecked } from "../../_forms/answer.ts";
 import { fieldNames } from "../../_forms/field-names.ts";
 import { rowsTyped, typed, typedAmount, typedOrNull } from "../../_forms/typed.ts";
 import type { FormState } from "../../_ui/form-state.ts";
@@ -52,8 +52,18 @@ export async function saveTaxRegionForm(previous: FormState, form: FormData): Pr
     previous,
     form,
     names,
-    () => writeChecked(taxRegionEntry, input, async (entry) => saveTaxRegion(await scopeSeen(), entry)),
+    () =>
+      writeChecked(taxRegionEntry, input, async (entry) => {
+        const scope = await scopeSeen();
+        const known = (await taxRegions(scope)).some(({ code }) => code === entry.code);
+        // A new region never takes the place of one that is there; changing that one starts from its own page.
+        if (known && !form.has("seen")) return refused({ path: "code", code: "name-taken" });
+        return saveTaxRegion(scope, entry);
+      }),
     () => "/settings/taxes?done=region-saved",
+    {
+      now: async () => (await taxRegions(await scopeSeen())).find(({ code }) => code === input.code) ?? null,
+    },
   );
 }
 

@@ -39,6 +39,8 @@ export default async function TaxesPage({ searchParams }: PageProps<"/settings/t
       <Table
         caption={t("title")}
         captionHidden
+        cards
+        dense
         columns={[
           { key: "region", label: t("region") },
           { key: "now", label: t("now") },

@@ -7,7 +7,7 @@ import { answer, writeChecked } from "../../_forms/answer.ts";
 import { fieldNames } from "../../_forms/field-names.ts";
 import { rowsTyped, typed, typedAmount, typedOrNull } from "../../_forms/typed.ts";
 import type { FormState } from "../../_ui/form-state.ts";
-import { scopeSeen } from "../../_workspace/workspace-seen.ts";
+import { scopeSeen, workspaceSeen } from "../../_workspace/workspace-seen.ts";
 
 function registrationsTyped(form: FormData) {
   return rowsTyped(form, "registeredFor").flatMap((row) => {
@@ -63,5 +63,6 @@ export async function saveWorkspace(previous: FormState, form: FormData): Promis
     names,
     () => writeChecked(workspaceEntry, input, async (patch) => updateWorkspace(await scopeSeen(), patch)),
     () => "/settings?done=saved",
+    { now: workspaceSeen },
   );
 }

@@ -5,6 +5,7 @@ import { exchangeRates } from "../../../lib/data/exchange-rates.ts";
 import { taxRegions } from "../../../lib/data/tax-regions.ts";
 import { dayText } from "../../../lib/show/day-text.ts";
 import { percentText } from "../../../lib/show/percent-text.ts";
+import { fingerprint } from "../../_forms/fingerprint.ts";
 import { AmountField } from "../../_ui/amount-field.client.tsx";
 import { Button } from "../../_ui/button.client.tsx";
 import { ChoiceField } from "../../_ui/choice-field.client.tsx";
@@ -46,7 +47,7 @@ export default async function WorkspacePage() {
   return (
     <>
       <PageHead title={t("title")} up={<Link href="/settings">{s("back")}</Link>} />
-      <Form action={saveWorkspace} faultsTitle={ui("faultsTitle")}>
+      <Form action={saveWorkspace} seen={fingerprint(workspace)} faultsTitle={ui("faultsTitle")}>
         <Field name="name" label={t("name")} start={workspace.name} required />
         <ChoiceField
           name="homeCurrency"

@@ -2,14 +2,15 @@ import type { Metadata } from "next";
 import Link from "next/link";
 import { notFound } from "next/navigation";
 import { getLocale, getTranslations } from "next-intl/server";
+import { valuationOf } from "../../../../lib/data/facts.ts";
 import { store as storeById } from "../../../../lib/data/stores.ts";
-import { taxRegions } from "../../../../lib/data/tax-regions.ts";
 import { dayText } from "../../../../lib/show/day-text.ts";
+import { fingerprint } from "../../../_forms/fingerprint.ts";
 import { Button } from "../../../_ui/button.client.tsx";
 import { Form } from "../../../_ui/form.client.tsx";
 import { PageHead, Part } from "../../../_ui/page-head.tsx";
 import { idAsked } from "../../../_workspace/id-asked.ts";
-import { scopeSeen, workspaceSeen } from "../../../_workspace/workspace-seen.ts";
+import { scopeSeen } from "../../../_workspace/workspace-seen.ts";
 import { archiveStoreForm, changeStoreForm, restoreStoreForm } from "../actions.ts";
 import { StoreFields } from "../store-fields.tsx";
 
@@ -26,7 +27,6 @@ export default async function StorePage({ params }: PageProps<"/settings/stores/
   const s = await getTranslations("settings");
   const ui = await getTranslations("ui");
   const locale = await getLocale();
-  const workspace = await workspaceSeen();
   const scope = await scopeSeen();
   const store = await storeById(scope, idAsked((await params).id));
   if (store === null) notFound();
@@ -38,14 +38,9 @@ export default async function StorePage({ params }: PageProps<"/settings/stores/
         answer={archived === null ? null : s("archivedOn", { day: dayText(archived, locale) })}
         up={<Link href="/settings/stores">{t("title")}</Link>}
       />
-      <Form action={changeStoreForm} faultsTitle={ui("faultsTitle")}>
+      <Form action={changeStoreForm} seen={fingerprint(store)} faultsTitle={ui("faultsTitle")}>
         <input type="hidden" name="storeId" value={store.id} />
-        <StoreFields
-          store={store}
-          regions={await taxRegions(scope)}
-          homeRegion={workspace.taxRegion}
-          homeCurrency={workspace.homeCurrency}
-        />
+        <StoreFields store={store} valuation={await valuationOf(scope)} />
         <Button pending={ui("saving")}>{t("save")}</Button>
       </Form>
       <Part title={archived === null ? s("archive") : s("restore")} note={t("inUse")}>

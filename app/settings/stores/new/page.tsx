@@ -1,12 +1,12 @@
 import type { Metadata } from "next";
 import Link from "next/link";
 import { getTranslations } from "next-intl/server";
-import { taxRegions } from "../../../../lib/data/tax-regions.ts";
+import { valuationOf } from "../../../../lib/data/facts.ts";
 import { newId } from "../../../_forms/new-id.ts";
 import { Button } from "../../../_ui/button.client.tsx";
 import { Form } from "../../../_ui/form.client.tsx";
 import { PageHead } from "../../../_ui/page-head.tsx";
-import { scopeSeen, workspaceSeen } from "../../../_workspace/workspace-seen.ts";
+import { scopeSeen } from "../../../_workspace/workspace-seen.ts";
 import { addStoreForm } from "../actions.ts";
 import { StoreFields } from "../store-fields.tsx";
 
@@ -20,17 +20,11 @@ export async function generateMetadata(): Promise<Metadata> {
 export default async function NewStorePage() {
   const t = await getTranslations("settings.stores");
   const ui = await getTranslations("ui");
-  const workspace = await workspaceSeen();
   return (
     <>
       <PageHead title={t("add")} up={<Link href="/settings/stores">{t("title")}</Link>} />
       <Form action={addStoreForm} id={newId()} faultsTitle={ui("faultsTitle")}>
-        <StoreFields
-          store={null}
-          regions={await taxRegions(await scopeSeen())}
-          homeRegion={workspace.taxRegion}
-          homeCurrency={workspace.homeCurrency}
-        />
+        <StoreFields store={null} valuation={await valuationOf(await scopeSeen())} />
         <Button pending={ui("saving")}>{t("save")}</Button>
       </Form>
     </>

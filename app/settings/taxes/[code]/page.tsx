@@ -6,10 +6,11 @@ import { taxRegions } from "../../../../lib/data/tax-regions.ts";
 import { dayText } from "../../../../lib/show/day-text.ts";
 import { percentText } from "../../../../lib/show/percent-text.ts";
 import { taxText } from "../../../../lib/show/tax-text.ts";
+import { fingerprint } from "../../../_forms/fingerprint.ts";
 import { Button } from "../../../_ui/button.client.tsx";
 import { Form } from "../../../_ui/form.client.tsx";
 import { Notice } from "../../../_ui/notice.tsx";
-import { PageHead, Part } from "../../../_ui/page-head.tsx";
+import { PageHead } from "../../../_ui/page-head.tsx";
 import { Table } from "../../../_ui/table.tsx";
 import { scopeSeen, today } from "../../../_workspace/workspace-seen.ts";
 import { Done } from "../../done.tsx";
@@ -54,6 +55,7 @@ export default async function TaxRegionPage({ params, searchParams }: PageProps<
       <Table
         caption={t("components")}
         captionHidden
+        cards
         columns={[
           { key: "name", label: t("component") },
           { key: "rate", label: t("rate"), figures: true },
@@ -87,15 +89,13 @@ export default async function TaxRegionPage({ params, searchParams }: PageProps<
           ],
         }))}
       />
-      <Part title={t("changeTitle", { name: region.name })}>
-        <details>
-          <summary>{t("changeTitle", { name: region.name })}</summary>
-          <Form action={saveTaxRegionForm} faultsTitle={ui("faultsTitle")}>
-            <RegionFields region={region} />
-            <Button pending={ui("saving")}>{t("save")}</Button>
-          </Form>
-        </details>
-      </Part>
+      <details>
+        <summary>{t("changeTitle", { name: region.name })}</summary>
+        <Form action={saveTaxRegionForm} seen={fingerprint(region)} faultsTitle={ui("faultsTitle")}>
+          <RegionFields region={region} />
+          <Button pending={ui("saving")}>{t("save")}</Button>
+        </Form>
+      </details>
     </>
   );
 }
