@@ -106,6 +106,19 @@ describe("bought alone", () => {
     expect(alone([at("yard", "20", charge("delivery", "85")), stale], 10)).toBe("yard 285 charged");
   });
 
+  test("does not cover by stale packs what a fresh price covers, to save a delivery", () => {
+    const pack = { ...at("supply", "1"), stale: true, minQuantity: decimal(5), packSize: decimal(5) };
+    const fresh = { ...at("yard", "20", charge("delivery", "85")), maxQuantity: decimal(1) };
+    expect(alone([pack, fresh], 2)).toBe("supply+yard 110 charged");
+  });
+
+  test("leaves out a cheaper sheet where that brings the other order up to free delivery", () => {
+    const free = charge("delivery", "85", "500");
+    const limited = { ...at("yard", "20", free), maxQuantity: decimal(20) };
+    const cheaper = { ...at("supply", "19.99"), maxQuantity: decimal(6) };
+    expect(alone([limited, at("yard", "21", free), cheaper], 26)).toBe("yard 526");
+  });
+
   test("of two names of charges at one store both are saved by going elsewhere", () => {
     const yard = at("yard", "20", charge("delivery", "30"), charge("small order", "10"));
     expect(alone([yard, at("supply", "23")], 10)).toBe("supply 230");
