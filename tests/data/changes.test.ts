@@ -2,7 +2,7 @@ import { v7 } from "uuid";
 import { expect, test } from "vitest";
 import { plusDays } from "../../lib/calendar/local-date.ts";
 import { changesOf } from "../../lib/data/changes.ts";
-import { inWorkspace } from "../../lib/data/client.ts";
+import { aboutDatabase, inWorkspace } from "../../lib/data/client.ts";
 import { addLot, deleteLot, undeleteLot } from "../../lib/data/lots.ts";
 import { archiveMaterial, restoreMaterial } from "../../lib/data/materials.ts";
 import {
@@ -120,7 +120,12 @@ test("the log and the kept corrections are only ever added to", async () => {
   await accepted(correctObservation(scope, id, { amount: decimal("2") }, "misread"));
   for (const table of ["change", "observation_correction"])
     for (const what of [`UPDATE ${table} SET actor = 'x'`, `DELETE FROM ${table}`, `TRUNCATE ${table}`]) {
-      await expect(inWorkspace(scope, (tx) => tx.$executeRawUnsafe(what))).rejects.toThrow();
+      await expect(inWorkspace(scope, (tx) => tx.$executeRawUnsafe(what))).rejects.toThrow(
+        "permission denied",
+      );
+      await expect(aboutDatabase((client) => client.$executeRawUnsafe(what))).rejects.toThrow(
+        "are only ever added",
+      );
     }
 });
 

@@ -198,6 +198,20 @@ test("after a correction the create as first received is still repeated", async 
   expect(await addObservation(scope, id, seen({ amount: "2" }))).toMatchObject({ why: "conflict" });
 });
 
+test("two correcting different figures of one sighting at once: both count", async () => {
+  for (let round = 0; round < 5; round += 1) {
+    const { id } = await accepted(addObservation(scope, v7(), seen()));
+    const patches = [{ amount: "7" }, { note: "blue tag" }, { maxQuantity: "3" }, { taxIncluded: true }];
+    await Promise.all(patches.map((patch) => correctObservation(scope, id, ...correction(patch))));
+    expect(await observation(scope, id)).toMatchObject({
+      amount: { amount: decimal("7") },
+      note: "blue tag",
+      maxQuantity: decimal("3"),
+      taxIncluded: true,
+    });
+  }
+});
+
 test("corrections of one sighting at once are all kept", async () => {
   const { id } = await accepted(addObservation(scope, v7(), seen()));
   const amounts = ["1", "2", "3", "4", "5", "6"];

@@ -121,6 +121,25 @@ test("revisions of one requirement at once are all kept", async () => {
   expect((await requirement(scope, id))?.revisions).toHaveLength(6);
 });
 
+test("two revising different figures of one day at once: both count", async () => {
+  for (let round = 0; round < 5; round += 1) {
+    const { id } = await add();
+    const patches = [
+      { quantity: "7" },
+      { wastePercent: "3" },
+      { acceptsUsed: true },
+      { budgetUnitPrice: "9" },
+    ];
+    await Promise.all(patches.map((patch) => reviseRequirement(scope, id, requirementPatch.parse(patch))));
+    expect((await requirement(scope, id))?.revisions.at(-1)).toMatchObject({
+      quantity: decimal("7"),
+      wastePercent: decimal("3"),
+      acceptsUsed: true,
+      budgetUnitPrice: money("9", "CAD"),
+    });
+  }
+});
+
 test("closing is dated, once, and can be taken back", async () => {
   const { id } = await add();
   const on = plusDays(today, -2);
