@@ -54,6 +54,37 @@ describe("panels", () => {
     expect([decimal(eighth).toFixed(3), decimal(threeEighths).toFixed(3)]).toEqual(["0.295", "0.885"]);
   });
 
+  // Derived from the two sizes: 0.13 %, enough to show in a price per square metre.
+  test("a 1220 x 2440 sheet is 1.00131 of a 4x8 sheet", () => {
+    const ratio = value(metric, "1", "sheet", "square-metre").dividedBy(
+      value(sheet(), "1", "sheet", "square-metre"),
+    );
+    expect(roundHalfUp(ratio, 5).toString()).toBe("1.00131");
+  });
+
+  // Derived: a panel's share of the trade's 3/8 in basis is its thickness over 3/8 in, here by volume; to six places.
+  test.each([
+    ["1/4", "0.666667"],
+    ["7/16", "1.166667"],
+    ["15/32", "1.25"],
+    ["1/2", "1.333333"],
+    ["19/32", "1.583333"],
+    ["5/8", "1.666667"],
+    ["23/32", "1.916667"],
+    ["3/4", "2"],
+  ])("%s in is %s of three eighths", (thickness, factor) => {
+    const basis = value(sheet("3/8 in"), "1", "msf", "cubic-metre");
+    const ratio = value(sheet(`${thickness} in`), "1", "msf", "cubic-metre").dividedBy(basis);
+    expect(roundHalfUp(ratio, 6).toString()).toBe(factor);
+  });
+
+  // Derived: 3.2 MSF of 7/16 are 3.733333 MSF on the 3/8 in basis.
+  test("a hundred 4x8 sheets of 7/16 are 3.733333 MSF of three eighths by volume", () => {
+    const wood = value(sheet("7/16 in"), "100", "sheet", "cubic-metre");
+    const basis = value(sheet("3/8 in"), "1", "msf", "cubic-metre");
+    expect(roundHalfUp(wood.dividedBy(basis), 6).toString()).toBe("3.733333");
+  });
+
   // Derived: MSF is surface measure, whatever the thickness.
   test("a hundred 4x8 sheets of 7/16 are 3.2 MSF of surface", () => {
     expect(read(sheet("7/16 in"), "100", "sheet", "msf")).toBe("3.2");

@@ -127,6 +127,12 @@ describe("what is cost", () => {
     expect(cost("5000", "BC", []).toString()).toBe("5600");
   });
 
+  // Derived: the cash out is the same for both, 5,600, until the credit comes.
+  test("5,000 of roofing in British Columbia takes 5,600 in cash, registered or not", () => {
+    const bill = shown(["5000"], inForce("BC", today), "per-bill");
+    expect(total([cad("5000"), ...bill]).toString()).toBe("5600");
+  });
+
   // Derived.
   test("5,000 in Ontario costs a registrant 5,000 and anyone else 5,650", () => {
     expect(cost("5000", "ON", registered).toString()).toBe("5000");
