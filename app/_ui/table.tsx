@@ -38,8 +38,8 @@ export function Table({
   dense,
 }: TableProps) {
   const named = (index: number) => {
-    const label = columns[index]?.label;
-    return cards && typeof label === "string" ? label : undefined;
+    const column = columns[index];
+    return cards && !column?.quiet && typeof column?.label === "string" ? column.label : undefined;
   };
   const side = (index: number) => (columns[index]?.figures ? style.figures : undefined);
   return (

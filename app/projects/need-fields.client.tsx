@@ -5,6 +5,7 @@ import { AmountField, type AmountWords } from "../_ui/amount-field.client.tsx";
 import { type Choice, ChoiceField, PickField } from "../_ui/choice-field.client.tsx";
 import { DayField } from "../_ui/field.client.tsx";
 import { useField } from "../_ui/form-context.client.tsx";
+import { More } from "../_ui/more.tsx";
 import { RowFields, Rows, rowKey } from "../_ui/rows.tsx";
 import { SearchField } from "../_ui/search-field.client.tsx";
 
@@ -106,8 +107,7 @@ export function NeedFields({ materials, fixed, start, words, locale, chosen }: N
         starts={start.acceptsUsed ? ["yes"] : []}
         choices={[{ value: "yes", label: words.acceptsUsed }]}
       />
-      <details open={start.alternatives.length > 0}>
-        <summary>{words.more}</summary>
+      <More title={words.more} open={start.alternatives.length > 0}>
         <Rows title={words.alternative} hint={words.alternativeHint}>
           {rows.map((row, index) => (
             <RowFields key={rowKey(index)} label={`${words.alternativeRow} ${index + 1}`}>
@@ -129,7 +129,7 @@ export function NeedFields({ materials, fixed, start, words, locale, chosen }: N
           ))}
         </Rows>
         <DayField name="validFrom" label={words.validFrom} hint={words.validFromHint} />
-      </details>
+      </More>
     </>
   );
 }

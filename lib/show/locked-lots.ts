@@ -6,10 +6,8 @@ import { add, type Money, money } from "../money/money.ts";
 import type { Lot } from "../stock/lot.ts";
 import { lotAccount } from "../stock/lot-account.ts";
 import { lotCost } from "../stock/lot-cost.ts";
+import { type CountText, someText } from "./count-text.ts";
 import { moneyText, quantityText } from "./money-text.ts";
-
-/** A quantity for reading, and as canonical decimal text, to choose the form of a word by. */
-export type CountText = Readonly<{ text: string; exact: string }>;
 
 /** What one lot gives to some requirements, as text. Quantities in the lot's purchase units; null: none, or not known. */
 export type LockedLot = Readonly<{
@@ -64,8 +62,6 @@ export function lockedLots(
 ): LockedLot[] {
   const nothing = money(ZERO, facts.valuation.homeCurrency);
   const some = (value: Decimal) => (value.isZero() ? null : quantityText(value, locale));
-  const count = (value: Decimal) =>
-    value.isZero() ? null : { text: quantityText(value, locale), exact: value.toFixed() };
   return facts.lots
     .filter((lot) => lot.orderedOn <= day)
     .flatMap((lot) => {
@@ -82,8 +78,8 @@ export function lockedLots(
           origin: lot.origin,
           orderedOn: lot.orderedOn,
           storedAt: lot.storedAt,
-          setAside: count(sums.setAside),
-          used: count(sums.used),
+          setAside: someText(sums.setAside, locale),
+          used: someText(sums.used, locale),
           onOrder: some(sums.onOrder),
           cost: cost.known ? moneyText(sums.cost, locale) : null,
         },

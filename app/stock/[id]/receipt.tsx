@@ -1,0 +1,66 @@
+import { getLocale, getTranslations } from "next-intl/server";
+import { money } from "../../../lib/money/money.ts";
+import { dayText } from "../../../lib/show/day-text.ts";
+import type { LotText } from "../../../lib/show/lot-text.ts";
+import { moneyText } from "../../../lib/show/money-text.ts";
+import { percentText } from "../../../lib/show/percent-text.ts";
+import { percentOfShare } from "../../../lib/show/share-typed.ts";
+import type { Lot } from "../../../lib/stock/lot.ts";
+import { Part } from "../../_ui/page-head.tsx";
+import { Table } from "../../_ui/table.tsx";
+import { unitWords } from "../../_words/unit-words.ts";
+import type { Names } from "../../_workspace/names-of.ts";
+
+type ReceiptProps = Readonly<{ lot: Lot; text: LotText; names: Names; currency: string }>;
+
+/** What the receipt says, and what that comes to all in. */
+export async function Receipt({ lot, text, names, currency }: ReceiptProps) {
+  const t = await getTranslations("stock");
+  const terms = await getTranslations("terms");
+  const locale = await getLocale();
+  const units = await unitWords();
+  const { paid } = lot;
+  const received = lot.receipts[0];
+  const lines: readonly (readonly [string, string | null])[] = [
+    [t("origin"), t(`origins.${lot.origin}`)],
+    [t("store"), lot.storeId === null ? null : names.store(lot.storeId)],
+    [t("terms"), lot.terms === null ? null : terms(lot.terms)],
+    [t("quantity"), `${text.acquired.text} ${units.of(text.unit, text.acquired.exact)}`],
+    [
+      t("paid"),
+      `${moneyText(money(paid.amount, paid.currency), locale, { currency: true })}, ${paid.taxIncluded ? t("taxIn") : t("taxOut")}`,
+    ],
+    ...paid.fees.map((fee): readonly [string, string] => [
+      fee.name,
+      fee.amount === null
+        ? fee.percent === null
+          ? ""
+          : percentText(fee.percent, locale)
+        : moneyText(money(fee.amount, paid.currency), locale, { currency: true }),
+    ]),
+    [t("paidHome", { currency }), lot.paidHome === null ? null : moneyText(lot.paidHome, locale)],
+    [t("allInEach", { currency }), text.each],
+    [t("orderedOn"), dayText(lot.orderedOn, locale)],
+    [t("acquiredOn"), received === undefined ? t("notReceived") : dayText(received.on, locale)],
+    [t("condition"), lot.condition.equals(1) ? null : percentOfShare(lot.condition, locale)],
+    [t("storedAt"), lot.storedAt],
+    [t("note"), lot.note],
+  ];
+  return (
+    <Part title={t("receipt")}>
+      <Table
+        caption={t("receipt")}
+        captionHidden
+        least="16rem"
+        columns={[
+          { key: "name", label: t("receiptLine") },
+          { key: "value", label: t("receiptSays"), figures: true },
+        ]}
+        rows={lines
+          .filter(([, value]) => value !== null)
+          .map(([name, value]) => ({ key: name, cells: [name, value] }))}
+      />
+      {text.beforeImportCharges ? <p>{t("beforeImportCharges")}</p> : null}
+    </Part>
+  );
+}

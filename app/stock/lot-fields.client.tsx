@@ -1,0 +1,118 @@
+"use client";
+
+import { useState } from "react";
+import { AmountField, type AmountWords } from "../_ui/amount-field.client.tsx";
+import { type Choice, ChoiceField, PickField } from "../_ui/choice-field.client.tsx";
+import { DayField, Field } from "../_ui/field.client.tsx";
+import { useField } from "../_ui/form-context.client.tsx";
+import { SearchField } from "../_ui/search-field.client.tsx";
+import { LotMore } from "./lot-more.client.tsx";
+import type { LotWords } from "./lot-words.ts";
+
+/** A material to choose, with what a quantity of it is counted in. */
+export type LotMaterial = Readonly<{ value: string; label: string; unit: string }>;
+/** A store to choose, with its currency and whether its prices include tax. */
+export type LotStore = Readonly<{ value: string; label: string; currency: string; taxIncluded: boolean }>;
+/** A need to set the lot aside for, with the materials that serve it. */
+export type LotNeed = Readonly<{
+  value: string;
+  label: string;
+  materialIds: readonly string[];
+  open: string;
+}>;
+
+export type LotFieldsProps = Readonly<{
+  materials: readonly LotMaterial[];
+  stores: readonly LotStore[];
+  needs: readonly LotNeed[];
+  origins: readonly Choice[];
+  terms: readonly Choice[];
+  currencies: readonly Choice[];
+  regions: readonly Choice[];
+  /** The price of a sighting is copied: nothing about the receipt is asked. */
+  copied: boolean;
+  start: Readonly<{ materialId: string; needId: string; quantity: string; currency: string; today: string }>;
+  words: LotWords;
+  amountWords: AmountWords;
+  locale: string;
+}>;
+
+/** The fields of a lot as they stand on a receipt. The unit follows the material, currency and tax the store. */
+export function LotFields(props: LotFieldsProps) {
+  const { materials, stores, needs, origins, copied, start, words, locale } = props;
+  const [materialId, setMaterial] = useState(useField("materialId", start.materialId).value);
+  const [storeId, setStore] = useState(useField("storeId", "").value);
+  const amounts = { locale, words: props.amountWords };
+  const material = materials.find((known) => known.value === materialId);
+  const store = stores.find((known) => known.value === storeId);
+  const serving = needs.filter((need) => materialId === "" || need.materialIds.includes(materialId));
+  return (
+    <>
+      {copied ? (
+        <input type="hidden" name="materialId" value={start.materialId} />
+      ) : (
+        <SearchField
+          name="materialId"
+          label={words.material}
+          choices={materials}
+          start={start.materialId}
+          none={words.noSuchMaterial}
+          choose={words.choose}
+          onChoice={setMaterial}
+        />
+      )}
+      {copied ? (
+        <input type="hidden" name="origin" value="bought" />
+      ) : (
+        <ChoiceField name="origin" label={words.origin} choices={origins} start="bought" />
+      )}
+      <AmountField
+        name="quantity"
+        label={words.howMany}
+        start={start.quantity}
+        beside={material?.unit}
+        required
+        {...amounts}
+      />
+      {copied ? null : (
+        <>
+          <ChoiceField
+            name="storeId"
+            label={words.store}
+            hint={words.storeHint}
+            choices={[{ value: "", label: words.noStore }, ...stores]}
+            onChoice={setStore}
+          />
+          <AmountField name="paid.amount" label={words.paid} hint={words.paidHint} required {...amounts} />
+          <ChoiceField
+            key={`currency ${storeId}`}
+            name="paid.currency"
+            label={words.currency}
+            choices={props.currencies}
+            start={store?.currency ?? start.currency}
+          />
+          <PickField
+            key={`tax ${storeId}`}
+            name="paid.taxIncluded"
+            label={words.tax}
+            starts={[store?.taxIncluded === false ? "no" : "yes"]}
+            choices={[
+              { value: "yes", label: words.taxIn },
+              { value: "no", label: words.taxOut },
+            ]}
+          />
+        </>
+      )}
+      <DayField name="orderedOn" label={words.orderedOn} start={start.today} />
+      <ChoiceField
+        key={`need ${materialId}`}
+        name="requirementId"
+        label={words.forProject}
+        choices={[...serving, { value: "", label: words.forNone }]}
+        start={start.needId}
+      />
+      <Field name="storedAt" label={words.storedAt} hint={words.storedAtHint} />
+      <LotMore {...props} />
+    </>
+  );
+}
