@@ -42,6 +42,11 @@ export default defineConfig({
         testTimeout: 60_000,
         hookTimeout: 120_000,
       }),
+      project("launch", ["tests/launch/**/*.test.ts"], {
+        globalSetup: ["tests/support/built.ts", "tests/support/template-database.ts"],
+        testTimeout: 120_000,
+        hookTimeout: 120_000,
+      }),
       project("architecture", ["tests/architecture/**/*.test.ts"], { testTimeout: 120_000 }),
     ],
   },
