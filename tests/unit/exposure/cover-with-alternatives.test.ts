@@ -53,6 +53,13 @@ describe("a cover with an alternative", () => {
     });
   });
 
+  test("takes the other's minimum where that is more than it needs", () => {
+    expect(cover([], [standIn("2", other("1.00", { min: 8 }))], "3")).toMatchObject({
+      cost: "8.00",
+      over: "1.0000",
+    });
+  });
+
   test("says what no offer of either covers", () => {
     const few = [offerAt("3.00", { max: 2 })];
     expect(cover(few, [standIn("2", other("1.00", { max: 5 }))], "10")).toMatchObject({

@@ -51,24 +51,24 @@ describe("quantities of one material", () => {
 
 describe("an offer of six", () => {
   const six = observation("12.00", { terms: "clearance", maxQuantity: decimal(6) });
-  const soon = needOf("soon", revisionOf(4, by("2026-04-01")));
-  const late = needOf("late", revisionOf(4, by("2026-05-01")), of("other"));
+  const soon = needOf("soon", revisionOf(4, by("2026-04-01")), of("other"));
+  const late = needOf("late", revisionOf(4, by("2026-05-01")));
 
   test("is given out once, to the job that needs it first", () => {
     expect(costs([late, soon], [shelf, six])).toEqual({ soon: "48.00", late: "64.00" });
   });
 
   test("goes to live jobs before planned ones, however soon those need it", () => {
-    const planned = projectOf("job", { statuses: [{ status: "planned", from: day("2026-01-01") }] });
-    expect(costs([late, soon], [shelf, six], [planned, projectOf("other")])).toEqual({
+    const planned = projectOf("other", { statuses: [{ status: "planned", from: day("2026-01-01") }] });
+    expect(costs([late, soon], [shelf, six], [planned, projectOf("job")])).toEqual({
       soon: "64.00",
       late: "48.00",
     });
   });
 
   test("is not used up by a job that is over", () => {
-    const over = projectOf("job", { statuses: [{ status: "finished", from: day("2026-01-01") }] });
-    expect(costs([late, soon], [shelf, six], [over, projectOf("other")])).toEqual({
+    const over = projectOf("other", { statuses: [{ status: "finished", from: day("2026-01-01") }] });
+    expect(costs([late, soon], [shelf, six], [over, projectOf("job")])).toEqual({
       soon: "0.00",
       late: "48.00",
     });

@@ -34,6 +34,12 @@ describe("a project", () => {
     expect(found.projects[0]?.totals.variance).toEqual(cad(-50));
   });
 
+  test("is so much ahead in what is set aside, as its lines together", () => {
+    const found = of({ requirements, lots, events, observations: [shelf] });
+    expect(found.projects[0]?.totals.unrealisedSaving).toEqual(cad(50));
+    expect(of({ requirements, lots, events }).totals.unrealisedSaving).toBe(null);
+  });
+
   test("swings by a tenth of what finishing costs when every price moves ten per cent: what is locked in does not", () => {
     expect(of({ requirements, lots, events, observations: [shelf] }).projects[0]?.totals.tenPercent).toEqual(
       cad(40),

@@ -39,6 +39,7 @@ describe("carrying cost", () => {
 
   test("is not known without a money rate", () => {
     expect(cost([paidOn("3650", "2026-01-01")], [], "2026-01-11")).toBe(null);
+    expect(cost([paidOn("3650", "2026-01-11")], [], "2026-01-11")).toBe(null);
   });
 
   test("is not known for days before the first rate", () => {

@@ -40,6 +40,16 @@ describe("an event is refused", () => {
     ]);
   });
 
+  test("on the day before it was received", () => {
+    expect(
+      codes(
+        eventOf("drawn", 1, "2026-01-19", a),
+        [],
+        lotOf(10, 200, { receipts: [{ quantity: decimal(10), on: day("2026-01-20") }] }),
+      ),
+    ).toEqual(["quantity not-received-yet"]);
+  });
+
   test("before the lot was ordered", () => {
     expect(codes(eventOf("found", 1, "2026-01-04"))).toEqual(["on before-acquisition"]);
   });

@@ -50,6 +50,20 @@ describe("a lot's quantities", () => {
     expect(state([eventOf("found", "1.5", "2026-01-09")]).free).toBe(11.5);
   });
 
+  test("are each where the last thing that happened put them", () => {
+    const money = { amount: cad(1) };
+    const events = [
+      eventOf("returned", 1, "2026-01-09", money),
+      eventOf("sold", 2, "2026-01-09", money),
+      eventOf("written-off", 3, "2026-01-09"),
+      eventOf("missing", "0.5", "2026-01-09"),
+    ];
+    const { returned, sold, writtenOff, missing, free } = lotState(ten, events, day("2026-01-09"));
+    expect([returned, sold, writtenOff, missing, free].map((quantity) => quantity.toNumber())).toEqual([
+      1, 2, 3, 0.5, 3.5,
+    ]);
+  });
+
   test("that contradict each other are an error that names the event to undo", () => {
     const event = eventOf("drawn", 11, "2026-01-09");
     expect(() => state([event])).toThrow(LotDisagrees);

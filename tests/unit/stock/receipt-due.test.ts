@@ -37,7 +37,11 @@ describe("what a receipt comes to", () => {
   });
 
   test("keeps a tax-inclusive amount to its last digit", () => {
-    expect(gross("9.99", [], true)).toBe("9.99");
+    expect(gross("0.03", [], true)).toBe("0.03");
+  });
+
+  test("of nothing paid is nothing, whatever the tax", () => {
+    expect(receiptDue(lotOf(1, 0), SHEET, halifax, day("2009-12-31"))).toMatchObject({ gross: decimal(0) });
   });
 
   test("is not known where the tax of the day is not", () => {
