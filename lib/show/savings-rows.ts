@@ -1,7 +1,8 @@
 import type { LocalDate } from "../calendar/local-date.ts";
 import type { Money } from "../money/money.ts";
 import type { SavingKind, SavingRow, SavingsReport, SavingTotals } from "../savings/savings-figures.ts";
-import { moneyText, quantityText } from "./money-text.ts";
+import { type CountText, countText } from "./count-text.ts";
+import { moneyText } from "./money-text.ts";
 
 /** A figure that may be a loss: the sign, the word for it and the size, so that colour is never the only sign. */
 export type GainText = Readonly<{ side: "saved" | "lost" | "even"; figure: string; size: string }>;
@@ -27,7 +28,7 @@ export type SavingRowText = Readonly<{
   projectId: string | null;
   kind: SavingKind;
   state: SavingRow["state"];
-  quantity: string;
+  quantity: CountText;
   acquiredOn: LocalDate;
   on: LocalDate | null;
   paid: string | null;
@@ -68,7 +69,7 @@ export function savingRowText(row: SavingRow, locale: string): SavingRowText {
     projectId: row.projectId,
     kind: row.kind,
     state: row.state,
-    quantity: quantityText(row.quantity, locale),
+    quantity: countText(row.quantity, locale),
     acquiredOn: row.acquiredOn,
     on: row.on,
     paid: text(row.paid),
