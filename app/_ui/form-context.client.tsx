@@ -8,8 +8,14 @@ export const FormContext = createContext<Readonly<{ id: string; state: FormState
   state: FRESH_FORM,
 });
 
-/** Which data the forms of the page were drawn for; sent along, so that a tab left open never writes into other data. */
-export const FormPlace = createContext("");
+/**
+ * What every form of the page knows. place: which data it was drawn for; sent along, so that a tab left open never writes into
+ * other data. tooMuch: what to say instead of sending more than the server takes.
+ */
+export const FormPlace = createContext<Readonly<{ place: string; tooMuch: string }>>({
+  place: "",
+  tooMuch: "",
+});
 
 /** What a field of this name shows: its id, the typed text given back, and the fault beside it. */
 export function useField(name: string, start: string) {

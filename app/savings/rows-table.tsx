@@ -44,7 +44,6 @@ export async function RowsTable({ rows, materials, names }: RowsTableProps) {
       least="64rem"
       columns={[
         { key: "material", label: t("material") },
-        { key: "on", label: t("on"), figures: true },
         ...figures.map((key) => ({ key, label: t(key), figures: true })),
         { key: "saving", label: t("saving"), figures: true },
         { key: "strict", label: t("strict"), figures: true },
@@ -59,20 +58,21 @@ export async function RowsTable({ rows, materials, names }: RowsTableProps) {
             <>
               <Link href={`/stock/${row.lotId}`}>{names.material(row.materialId)}</Link>
               <Below>
-                {row.quantity.text} {unit ? units.of(unit, row.quantity.exact) : ""},{" "}
+                {row.quantity.text} {unit ? units.of(unit, row.quantity.exact) : ""}
+                {", "}
                 {row.missedAtCount ? t("missedAtCount") : t(`kinds.${row.kind}`)}
+                {row.on === null ? "" : `, ${dayText(row.on, locale)}`}
               </Below>
+              {row.projectId ? <Below>{names.project(row.projectId)}</Below> : null}
               <Below>
-                {row.projectId ? `${names.project(row.projectId)}; ` : ""}
-                {t(`sources.${row.source}`)}
+                {t("acquiredBy", {
+                  source: t(`sources.${row.source}`),
+                  day: dayText(row.acquiredOn, locale),
+                })}
               </Below>
               {remarks(row, t).map((remark) => (
                 <Below key={remark}>{remark}</Below>
               ))}
-            </>,
-            <>
-              {row.on === null ? t("stillHeld") : dayText(row.on, locale)}
-              <Below>{t("acquiredOn", { day: dayText(row.acquiredOn, locale) })}</Below>
             </>,
             amount(row.paid, t),
             left ? "–" : amount(row.goingAtAcquisition, t),
