@@ -38,7 +38,11 @@ export async function Shell({ children }: Readonly<{ children: ReactNode }>) {
         </aside>
       ) : null}
       <main id="main" className={style.main} tabIndex={-1}>
-        <FormPlace value={demo ? "demo" : "owner"}>{children}</FormPlace>
+        <FormPlace
+          value={{ place: demo ? "demo" : "owner", tooMuch: (await getTranslations("ui"))("tooMuch") }}
+        >
+          {children}
+        </FormPlace>
       </main>
       <BottomBar places={places} label={t("navigation")} more={t("more")} />
     </>
