@@ -36,6 +36,7 @@ function isPostgresAddress(text) {
 
 /**
  * What the person set, checked: { host, port, dataDir, databaseUrl }. An empty variable counts as not set.
+ * @param {Readonly<Record<string, string | undefined>>} given
  * @throws {Refusal} naming each variable that is wrong. Values are left out: an address may hold a password.
  */
 export function environment(given = process.env) {
