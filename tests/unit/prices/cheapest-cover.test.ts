@@ -73,8 +73,10 @@ describe("more than needed", () => {
     expect([more.cost.amount.toString(), more.over.toString()]).toEqual(["400", "5"]);
   });
 
-  test("is not taken at the same total", () => {
-    expect(taken([offerAt("10"), offerAt("9", { min: 50 })], 45)).toEqual(["45 x 10"]);
+  test("is not taken at the same total, however fresh it is", () => {
+    const single = offerAt("10", {}, { ageDays: 9, distanceKm: decimal(900) });
+    const bulk = offerAt("9", { min: 50 }, { distanceKm: ZERO });
+    expect(taken([single, bulk], 45)).toEqual(["45 x 10"]);
   });
 });
 
@@ -115,6 +117,14 @@ describe("a used one", () => {
 
   test("counts for all where all may be used", () => {
     expect(taken([offerAt("20"), offerAt("5", {}, used)], 38, 38)).toEqual(["38 x 5"]);
+  });
+
+  test("counts once against what may be used, fresh and stale together", () => {
+    const fresh = offerAt("5", { max: 3 }, used);
+    const stale = offerAt("1", {}, { ...used, stale: true });
+    const both = cover([fresh, stale], 10, 5);
+    expect(both.takes.map(({ quantity }) => quantity.toString())).toEqual(["3", "2"]);
+    expect(both.uncovered.toString()).toBe("5");
   });
 
   test("in a pack larger than what may be used covers no more than that", () => {

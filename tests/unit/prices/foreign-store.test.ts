@@ -114,6 +114,10 @@ describe("an import charge", () => {
     expect([cents(cost.amount), cents(cash.amount)]).toEqual(["147.70", "161.70"]);
   });
 
+  test("that never comes back is cost to a registered buyer too", () => {
+    expect(cents(price([charge("10")], true).price.amount)).toBe("161.70");
+  });
+
   test("that could come back is cost to a buyer who is not registered", () => {
     expect(cents(price([charge("10", { recoverable: true })]).price.amount)).toBe("161.70");
   });

@@ -85,6 +85,19 @@ describe.each<Terms>(["special", "clearance", "used"])("a %s price", (terms) => 
     expect(standing([seen("15", 5, { terms }), seen("16", 2, { terms })])).toEqual(["replaced", "in force"]);
   });
 
+  test("without an end is ended by a later one for another minimum, and stays ended when that lapses", () => {
+    expect(standing([seen("15", 5, { terms }), seen("14", 2, { terms, ...min(10) })])).toEqual([
+      "replaced",
+      "in force",
+    ]);
+    const short = seen("14", 4, { terms, until: daysAgo(2) });
+    expect(standing([seen("15", 5, { terms }), short], daysAgo(1))).toEqual(["replaced", "lapsed"]);
+  });
+
+  test("of one day for two minimums are two offers", () => {
+    expect(inForce([seen("15", 5, { terms }), seen("14", 5, { terms, ...min(10) })])).toEqual(["14", "15"]);
+  });
+
   test("without an end is not ended by a later sighting of other terms", () => {
     expect(standing([seen("15", 5, { terms }), seen("20", 2)])).toEqual(["in force", "in force"]);
   });
