@@ -1,65 +1,58 @@
-import { describe, expect, test } from "vitest";
-import { decimal, ONE } from "../../../lib/decimal.ts";
+import { expect, test } from "vitest";
+import { decimal } from "../../../lib/decimal.ts";
 import type { Observation } from "../../../lib/prices/observation.ts";
-import type { Store } from "../../../lib/prices/store.ts";
 import { copiedReceipt } from "../../../lib/stock/copied-receipt.ts";
-import { day, fee, observation, SHEET, store, TODAY } from "../../support/price-example.ts";
-import { lumber } from "../../support/some-material.ts";
+import { day, observation, store } from "../../support/price-example.ts";
+import { someMaterial } from "../../support/some-material.ts";
 
-const buying = (quantity: number) => ({ quantity: decimal(quantity), orderedOn: TODAY });
-function amount(seen: Observation, quantity: number, at: Store = store("near"), material = SHEET) {
-  return copiedReceipt(seen, material, at, buying(quantity))?.amount.toFixed(2) ?? null;
-}
+const SHEET = someMaterial("sheet", { faceWidth: "4 ft", faceLength: "8 ft" });
+const BOARD = someMaterial("piece", { nominalThickness: "2 in", nominalWidth: "6 in", length: "12 ft" });
+const AT = store("yard");
+const ON = day("2026-03-01");
+const of = (quantity: string) => ({ quantity: decimal(quantity), orderedOn: ON });
+const seen = (amount: string | null, given: Partial<Observation> = {}) =>
+  observation(amount, { storeId: AT.id, materialId: SHEET.id, ...given });
 
-describe("the receipt copied from a price seen", () => {
-  test("is the price times the quantity", () => {
-    expect(amount(observation("20.00"), 7)).toBe("140.00");
+test("three for 20.00: thirty-eight cost 253.33, rounded once", () => {
+  const price = seen("20.00", { per: { quantity: decimal(3), unit: "sheet" } });
+  expect(copiedReceipt(price, SHEET, AT, of("38"))?.amount.toFixed()).toBe("253.33");
+});
+
+test("a price per thousand board feet is paid by the piece", () => {
+  // A 2x6 of 12 ft is 12 board feet; 10 of them at 900.00 per thousand: 108.00, by hand.
+  const price = seen("900.00", { per: { quantity: decimal(1), unit: "mbf" } });
+  expect(copiedReceipt(price, BOARD, AT, of("10"))?.amount.toFixed()).toBe("108");
+});
+
+test("the standing discount of the day is off, but not off what a receipt says", () => {
+  const discounts = [{ category: null, percent: decimal(3), from: day("2026-01-01"), until: null }];
+  const at = store("yard", { discounts });
+  const amount = (terms: Observation["terms"]) =>
+    copiedReceipt(seen("40.00", { terms }), SHEET, at, of("10"))?.amount.toFixed();
+  expect(amount("shelf")).toBe("388");
+  expect(amount("paid")).toBe("400");
+});
+
+test("tax, region and fees are copied; a fee per thousand becomes a fee per piece", () => {
+  const fee = { name: "Levy", percent: null, freeFrom: null, taxable: true };
+  const price = seen("900.00", {
+    per: { quantity: decimal(1), unit: "mbf" },
+    taxIncluded: true,
+    taxRegion: "CA-XX",
+    exemptFrom: ["PST"],
+    fees: [
+      { ...fee, amount: decimal("5.00"), basis: "unit" },
+      { ...fee, amount: decimal("60.00"), basis: "order" },
+    ],
   });
+  const paid = copiedReceipt(price, BOARD, AT, of("10"));
+  expect(paid).toMatchObject({ currency: "CAD", taxIncluded: true, taxRegion: "CA-XX", exemptFrom: ["PST"] });
+  // 5.00 per thousand board feet is 0.06 for a piece of 12.
+  expect(paid?.fees.map(({ amount }) => amount?.toFixed())).toEqual(["0.06", "60"]);
+});
 
-  test("does not round a price for several before it multiplies", () => {
-    expect(amount(observation("20.00", { per: { quantity: decimal(3), unit: "sheet" } }), 38)).toBe("253.33");
-  });
-
-  test("reads another unit through the material", () => {
-    const seen = observation("400.00", { per: { quantity: ONE, unit: "mbf" } });
-    expect(amount(seen, 6, store("near"), { ...lumber("2x6", "10 ft"), id: "sheet" })).toBe("24.00");
-  });
-
-  test("takes the standing discount of the day off", () => {
-    const discount = { category: null, percent: decimal(10), from: null, until: null };
-    expect(amount(observation("20.00"), 7, store("near", { discounts: [discount] }))).toBe("126.00");
-  });
-
-  test("takes no discount off what was copied from another receipt", () => {
-    const discount = { category: null, percent: decimal(10), from: null, until: null };
-    expect(amount(observation("20.00", { terms: "paid" }), 7, store("near", { discounts: [discount] }))).toBe(
-      "140.00",
-    );
-  });
-
-  test("takes no discount that has ended", () => {
-    const ended = { category: null, percent: decimal(10), from: null, until: day("2026-03-01") };
-    expect(amount(observation("20.00"), 7, store("near", { discounts: [ended] }))).toBe("140.00");
-  });
-
-  test("copies tax, region and fees as they stand", () => {
-    const seen = observation("20.00", {
-      taxIncluded: true,
-      taxRegion: "CA-NS",
-      fees: [fee("delivery", { amount: decimal(85), basis: "order" })],
-    });
-    expect(copiedReceipt(seen, SHEET, store("near"), buying(1))).toMatchObject({
-      taxIncluded: true,
-      taxRegion: "CA-NS",
-      fees: [{ name: "delivery", basis: "order" }],
-    });
-  });
-
-  test("is none where nothing was priced", () => {
-    expect(amount(observation(null), 1)).toBe(null);
-  });
-
-  test("is none where the unit cannot be read", () => {
-    expect(amount(observation("5", { per: { quantity: ONE, unit: "kilogram" } }), 1)).toBe(null);
-  });
+test("what has no price, or one in a unit that cannot be read, is not copied", () => {
+  expect(copiedReceipt(seen(null), SHEET, AT, of("1"))).toBeNull();
+  const byWeight = seen("1", { per: { quantity: decimal(1), unit: "pound" } });
+  expect(copiedReceipt(byWeight, SHEET, AT, of("1"))).toBeNull();
 });
