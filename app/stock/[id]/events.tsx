@@ -2,9 +2,9 @@ import { getLocale, getTranslations } from "next-intl/server";
 import { changesOf } from "../../../lib/data/changes.ts";
 import type { StoredEvent } from "../../../lib/data/stock-events.ts";
 import type { PurchaseUnit } from "../../../lib/measure/units.ts";
-import { dayText } from "../../../lib/show/day-text.ts";
+import { dayText, momentText } from "../../../lib/show/day-text.ts";
 import { lotEvents } from "../../../lib/show/lot-events.ts";
-import { momentText } from "../../../lib/show/moment-text.ts";
+
 import type { Lot } from "../../../lib/stock/lot.ts";
 import { Button } from "../../_ui/button.client.tsx";
 import { Below } from "../../_ui/money-text.tsx";
