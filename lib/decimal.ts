@@ -38,5 +38,6 @@ export function roundHalfUp(value: Decimal, places: number): Decimal {
 
 /** Up to the next whole number of steps, free of division dust; a whole number of steps stays. Rounds: once, here. */
 export function roundUpToStep(value: Decimal, step: Decimal): Decimal {
+  if (step.equals(ONE) && value.isInteger()) return value;
   return withoutDivisionDust(value.dividedBy(step)).ceil().times(step);
 }

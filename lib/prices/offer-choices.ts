@@ -1,4 +1,4 @@
-import { type Decimal, decimal, roundHalfUp, roundUpToStep } from "../decimal.ts";
+import { type Decimal, decimal, ONE, roundHalfUp, roundUpToStep } from "../decimal.ts";
 import { type Choice, lesser, upTo } from "./least-weight.ts";
 import type { Offer } from "./offer.ts";
 import { wholePacks } from "./whole-packs.ts";
@@ -11,6 +11,9 @@ const PRICE_PLACES = 20;
 /** Kilometres count in tenths up to this many; a store whose distance nobody stated is farther than any. */
 const FARTHEST = 1_000_000n;
 
+/** A whole number of so many digits is a floating-point number without loss: a short way for most quantities. */
+const EXACT_DIGITS = 15;
+
 /** The power of ten that makes every quantity a whole number. */
 export function scaleOf(quantities: readonly Decimal[]): Decimal {
   return decimal(10).pow(quantities.reduce((most, value) => Math.max(most, value.decimalPlaces()), 0));
@@ -18,6 +21,7 @@ export function scaleOf(quantities: readonly Decimal[]): Decimal {
 
 /** The whole number value x scale; what the scale leaves behind the point is rounded half up. */
 export function whole(value: Decimal, scale: Decimal): bigint {
+  if (value.isInteger() && value.e < EXACT_DIGITS && scale.equals(ONE)) return BigInt(value.toNumber());
   return BigInt(value.times(scale).toFixed(0));
 }
 
