@@ -16,7 +16,7 @@ export type FindFormProps = Readonly<{
 export function FindForm({ path, words, typed, kind, kinds }: FindFormProps) {
   return (
     <search>
-      <form action={path} method="get" className={style.form}>
+      <form key={`${kind} ${typed}`} action={path} method="get" className={style.form}>
         <label className={style.field}>
           <span>{words.find}</span>
           <input
