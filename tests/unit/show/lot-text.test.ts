@@ -95,3 +95,12 @@ test("what is ordered and not received is said to be on order", () => {
   const lot = lotOf(5, 50, { receipts: [{ quantity: decimal(2), on: day("2026-01-10") }], paid: paid(50) });
   expect(stock([lot]).texts[0]).toMatchObject({ onHand: { text: "5" }, onOrder: "3" });
 });
+
+test("what was saved on the used part of a lot is not counted again for what is still set aside", () => {
+  const { texts } = stock(
+    [lotOf(10, 200)],
+    [eventOf("allocated", 6, "2026-01-06", forA), eventOf("drawn", 2, "2026-02-25", forA)],
+  );
+  // 4 x (26.00 - 20.00)
+  expect(texts[0]?.saving?.figure).toBe("+24.00");
+});
