@@ -66,6 +66,7 @@ export const FAULT_CODES = [
   "not-a-triangle",
   "wing-too-wide",
   "no-room-for-studs",
+  "weight-unknown",
 ] as const;
 export type FaultCode = (typeof FAULT_CODES)[number];
 

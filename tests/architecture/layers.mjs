@@ -16,6 +16,7 @@ export const LAYERS = [
   { name: "takeoff", pure: true },
   { name: "projects", pure: true },
   { name: "stock", pure: true },
+  { name: "bills", pure: true },
   { name: "exposure", pure: true },
   { name: "savings", pure: true },
   { name: "show", pure: true },

@@ -63,6 +63,7 @@ export const FAULT_WORDS: Readonly<Record<FaultCode, string>> = {
   "not-a-triangle": "cannot close a triangle",
   "wing-too-wide": "must be less than the length of the main part",
   "no-room-for-studs": "leaves no room for studs between the plates",
+  "weight-unknown": "has no known weight to share by",
 };
 
 /** A fault in an answer: the field first, so that the message can stand alone. */
