@@ -79,6 +79,19 @@ describe("the document", () => {
     }
   });
 
+  test("says for each create that it answers 201 when new, 200 when repeated, 409 for other content", async () => {
+    const { operations } = await documented();
+    const posts = operations.filter(({ method }) => method === "POST");
+    const creates = posts.filter(({ path }) => !/\/(restore|corrections)$/.test(path));
+    expect(creates.length).toBeGreaterThan(12);
+    for (const { path, said } of creates)
+      expect([path, ...Object.keys(said.responses)]).toEqual(
+        expect.arrayContaining([path, "200", "201", "409"]),
+      );
+    const others = operations.filter((one) => !creates.includes(one));
+    expect(others.filter(({ said }) => "201" in said.responses)).toEqual([]);
+  });
+
   test("says a decimal as text everywhere", async () => {
     const { paths, components } = await documented();
     const schemas = [...schemasIn({ paths, components })];
