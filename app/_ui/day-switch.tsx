@@ -13,7 +13,7 @@ export type DaySwitchProps = Readonly<{
 /** Chooses the day a page is read as of. A plain GET form: works without JavaScript, and the address can be kept. */
 export function DaySwitch({ path, day, today, words }: DaySwitchProps) {
   return (
-    <form action={path} method="get" className={style.switch}>
+    <form key={day} action={path} method="get" className={style.switch}>
       <label htmlFor="as-of" className={style.label}>
         {words.label}
       </label>

@@ -103,6 +103,7 @@ test("the list is searched by any words, accents aside, and by kind", async ({ p
   await expect(page.getByText("One material matches.")).toBeVisible();
   await expect(page.getByRole("link", { name: "Épinette 2x6, 8 ft" })).toBeVisible();
   await page.getByRole("link", { name: "Show all" }).click();
+  await expect(page.getByLabel("Find")).toHaveValue("");
   await page.getByLabel("Category").selectOption("doors");
   await page.getByRole("button", { name: "Show" }).click();
   await expect(page.getByText("2 materials match.")).toBeVisible();
