@@ -6,6 +6,9 @@ import globalSetup from "./support/global-setup.ts";
 import { startProgram } from "./support/program.ts";
 import { LAPTOP, PHONE } from "./support/sizes.ts";
 
+const TALL = { width: LAPTOP.width, height: 1180 };
+const TALL_PHONE = { width: PHONE.width, height: 1100 };
+
 const FOLDER = new URL("pictures/", import.meta.url);
 
 type Picture = Readonly<{
@@ -22,10 +25,10 @@ async function follow(page: Page, from: string, link: string | RegExp): Promise<
 
 const PICTURES: readonly Picture[] = [
   { name: "today", size: LAPTOP, go: async (page) => void (await page.goto("/")) },
-  { name: "log", size: PHONE, go: logged },
-  { name: "material", size: LAPTOP, go: (page) => follow(page, "/materials", "Spruce plywood 1/2 in, 4x8") },
-  { name: "project", size: LAPTOP, go: (page) => follow(page, "/projects", "Heron Lane workshop") },
-  { name: "savings", size: LAPTOP, go: async (page) => void (await page.goto("/savings")) },
+  { name: "log", size: TALL_PHONE, go: logged },
+  { name: "material", size: TALL, go: (page) => follow(page, "/materials", "Spruce plywood 1/2 in, 4x8") },
+  { name: "project", size: TALL, go: (page) => follow(page, "/projects", "Heron Lane workshop") },
+  { name: "savings", size: TALL, go: async (page) => void (await page.goto("/savings")) },
 ];
 
 async function logged(page: Page): Promise<void> {
