@@ -28,7 +28,8 @@ function keptTax(share: FeeShare, components: readonly TaxComponent[], recovered
 /**
  * What a lot of one line was paid: the same cents as the line bears of the bill, tax in them as the seller rounded it.
  *     amount = net + taxable fees + their taxes + shares of the taxed fees;  fees = what bears no tax, the rebate as less
- * So that the lots of a bill sum to what it cost, whatever way it rounds. A line exempt of a component that a delivery
+ * So that the lots of a bill sum to what it cost, whatever way it rounds. A buyer who gets every component back pays the
+ * amounts before tax, to the cent; of one who gets some back, the part is reckoned by the rates. A line exempt of a component that a delivery
  * bears takes its share of that delivery as a fee, with the tax on it that does not come back. Units: the bill's currency.
  * Rounds: never; all parts are cents already (but the tax kept of a registered buyer's exempt line). Source: rules.md R9.
  */
@@ -40,7 +41,8 @@ export function linePaid(
   recovered: Recovered,
 ): Paid {
   const bearsAll = components.every(({ name }) => !line.exempt.includes(name));
-  const tax = (of: { tax: LineFigures["tax"] }) => (bill.taxIncluded ? ZERO : of.tax.amount);
+  const allBack = !bill.taxIncluded && components.every(recovered);
+  const tax = (of: { tax: LineFigures["tax"] }) => (bill.taxIncluded || allBack ? ZERO : of.tax.amount);
   const taxed = share.fees.filter(({ taxable }) => taxable);
   const own = line.taxable.amount.plus(tax(line));
   const amount = bearsAll ? taxed.reduce((sum, one) => sum.plus(one.amount.amount).plus(tax(one)), own) : own;
@@ -61,7 +63,7 @@ export function linePaid(
   return {
     amount,
     currency: bill.currency,
-    taxIncluded: true,
+    taxIncluded: !allBack,
     taxRegion: bill.taxRegion,
     exemptFrom: line.exempt,
     fees,

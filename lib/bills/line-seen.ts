@@ -20,7 +20,7 @@ export function priceSeen(
   quantity: Observation["minQuantity"],
 ): PriceSeen | null {
   const { net } = amounts;
-  if (line.materialId === null || line.returned !== null || !net.amount.greaterThan(0)) return null;
+  if (line.materialId === null || !net.amount.greaterThan(0)) return null;
   const quote = bill.kind === "quote";
   const perUnit = line.fees.map((fee) => ({ ...fee, basis: "unit" as const, freeFrom: null }));
   const perOrder = bill.fees.map((fee) => ({ ...fee, basis: "order" as const, freeFrom: null }));

@@ -29,7 +29,8 @@ export function changesOf(
         ? Prisma.empty
         : Prisma.sql`AND (c.row_id = ${of}::uuid OR ${of} IN (coalesce(c.after, c.before) ->> 'lot_id',
             coalesce(c.after, c.before) ->> 'observation_id', coalesce(c.after, c.before) ->> 'project_id',
-            coalesce(c.after, c.before) ->> 'requirement_id', coalesce(c.after, c.before) ->> 'store_id'))`;
+            coalesce(c.after, c.before) ->> 'requirement_id', coalesce(c.after, c.before) ->> 'store_id',
+            coalesce(c.after, c.before) ->> 'bill_id'))`;
     const after = cursor === null ? Prisma.empty : Prisma.sql`AND c.id < ${cursor}::bigint`;
     const found = await rows<ChangeRow>(
       tx,

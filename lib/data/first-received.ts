@@ -33,7 +33,8 @@ export type EntryTable =
   | "project"
   | "requirement"
   | "lot"
-  | "stock_event";
+  | "stock_event"
+  | "bill";
 
 /** The hash an id was first received with, deleted ones too; null when the id is new. */
 export async function firstHash(tx: Tx, table: EntryTable, id: string): Promise<string | null> {

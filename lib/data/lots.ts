@@ -37,7 +37,8 @@ export function lot(scope: Scope, id: string): Promise<StoredLot | null> {
 
 type Placed = Readonly<{ id: string; hash: string; today: LocalDate; homeCurrency: CurrencyCode }>;
 
-async function insertLot(
+/** A checked lot with its receipts and payments. */
+export async function insertLot(
   tx: Tx,
   { entry, paid, storeId, terms }: LotToStore,
   { id, hash, today, homeCurrency }: Placed,

@@ -1,6 +1,7 @@
 import pg from "pg";
 import { v7 } from "uuid";
 import { beforeAll, expect, test } from "vitest";
+import { addBill } from "../../lib/data/bills.ts";
 import { aboutDatabase, findingWorkspaces, inWorkspace } from "../../lib/data/client.ts";
 import { addLot } from "../../lib/data/lots.ts";
 import { addObservation, correctObservation } from "../../lib/data/observations.ts";
@@ -14,6 +15,7 @@ import {
   accepted,
   otherScope,
   ownerScope,
+  someBillEntry,
   someLotEntry,
   someObservationEntry,
   someRequirementEntry,
@@ -44,6 +46,7 @@ async function storedThings(scope: typeof mine) {
   const payments = [{ amount: "10", on: today }];
   const bought = someLotEntry(job.material.id, today, { paid: null, observationId: observed.id, payments });
   const lot = await accepted(addLot(scope, v7(), bought, { allocateTo: requirement.id }));
+  await accepted(addBill(scope, v7(), someBillEntry(job.material.id, job.store.id, today)));
   const [region] = await inWorkspace(scope, (tx) => tx.taxRegion.findMany({ select: { id: true } }));
   return { ...job, store, requirement, observed, lot, region: region?.id ?? "" };
 }

@@ -1,4 +1,5 @@
 import { v7 } from "uuid";
+import { billEntry } from "../../lib/bills/bill-entry.ts";
 import type { LocalDate } from "../../lib/calendar/local-date.ts";
 import type { Scope } from "../../lib/data/client.ts";
 import { addLot } from "../../lib/data/lots.ts";
@@ -91,6 +92,13 @@ export function someRequirementEntry(materialId: string, neededBy: LocalDate, gi
 export function someLotEntry(materialId: string, orderedOn: LocalDate, given: Given = {}) {
   const paid = { amount: "300.00", currency: "CAD", taxIncluded: false, taxRegion: "CA-NS" };
   return lotEntry.parse({ materialId, origin: "bought", quantity: "10", paid, orderedOn, ...given });
+}
+
+/** A receipt of ten sheets at 30.00 before tax, with delivery for 20.00. */
+export function someBillEntry(materialId: string, storeId: string, on: LocalDate, given: Given = {}) {
+  const lines = [{ materialId, quantity: "10", unit: "sheet", price: { amount: "30.00" } }];
+  const fees = [{ name: "Delivery", amount: "20.00", taxable: true }];
+  return billEntry.parse({ storeId, on, currency: "CAD", lines, fees, ...given });
 }
 
 export function someEvent(kind: string, quantity: string, on: LocalDate, given: Given = {}) {

@@ -116,6 +116,12 @@ describe("what a lot of a line was paid", () => {
     expect(feeOf(true)).toBe("85.00");
   });
 
+  test("is the amount before tax for a buyer who gets all of it back, however the seller rounds", () => {
+    const bill = billOf([lineAt("9.99"), lineAt("9.99")], { fees: delivery(), taxRounding: "per-line" });
+    const lot = paid(bill, 0, [HST], true);
+    expect([lot.amount.toFixed(2), lot.taxIncluded]).toEqual(["52.49", false]);
+  });
+
   test("is the printed amount where the prices hold the tax", () => {
     expect(paid(billOf([lineAt("113")], { taxIncluded: true }), 0, [HST]).amount.toFixed(2)).toBe("113.00");
   });
