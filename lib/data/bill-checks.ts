@@ -9,9 +9,9 @@ import type { Fault } from "../fault.ts";
 import type { Material } from "../materials/material.ts";
 import type { Store } from "../prices/store.ts";
 import { isRecovered, taxOn } from "../tax/tax.ts";
+import { materialsOfLines } from "./bill-terms.ts";
 import type { Tx } from "./client.ts";
 import { countedDay, dayFaults } from "./day-faults.ts";
-import { materialsWithin } from "./material-rows.ts";
 import { storeWithin } from "./store-rows.ts";
 import { regionsWithin } from "./tax-regions.ts";
 import type { Workspace } from "./workspace-rows.ts";
@@ -34,16 +34,6 @@ function storeFaults({ lines }: BillEntry, store: Store | null): Fault[] {
   if (store === null) return [fault("storeId", "not-there")];
   const seen = lines.some(({ keepPrice }) => keepPrice);
   return seen && store.archivedOn !== null ? [fault("storeId", "archived")] : [];
-}
-
-/** The materials a bill's lines name, by id. */
-export async function materialsOfLines(
-  tx: Tx,
-  lines: readonly Pick<BillEntry["lines"][number], "materialId">[],
-): Promise<ReadonlyMap<string, Material>> {
-  const ids = lines.flatMap(({ materialId }) => (materialId === null ? [] : [materialId]));
-  const found = await materialsWithin(tx, [...new Set(ids)]);
-  return new Map(found.map((material) => [material.id, material]));
 }
 
 /**

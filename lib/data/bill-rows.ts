@@ -196,8 +196,3 @@ export async function billsWithin(tx: Tx, rest: Prisma.Sql): Promise<StoredBill[
   const byBill = groupedBy(lines, ({ bill_id }) => bill_id);
   return found.map((stored) => billOfRow(stored, (byBill.get(stored.id) ?? []).map(lineOfRow)));
 }
-
-/** One bill, an undone one too. */
-export async function billWithin(tx: Tx, id: string): Promise<StoredBill | null> {
-  return (await billsWithin(tx, Prisma.sql`WHERE b.id = ${id}::uuid`))[0] ?? null;
-}

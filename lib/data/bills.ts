@@ -6,7 +6,8 @@ import type { LineKept } from "../bills/lines-kept.ts";
 import type { Written } from "../fault.ts";
 import { type BillToStore, billToStore } from "./bill-checks.ts";
 import { insertBill } from "./bill-insert.ts";
-import { billsWithin, billWithin, type StoredBill } from "./bill-rows.ts";
+import { billsWithin } from "./bill-rows.ts";
+import { type KeptBill, keptBill, keptBills } from "./bill-terms.ts";
 import { inWorkspace, type Scope, type Tx } from "./client.ts";
 import { createdOnce, entryHash } from "./first-received.ts";
 import { Prisma } from "./generated/client.ts";
@@ -17,7 +18,8 @@ import { row } from "./rows.ts";
 import { todayOf, workspaceWithin } from "./workspaces.ts";
 import { accepted, NOT_THERE, refused, repeated } from "./written.ts";
 
-export type { StoredBill, StoredLine } from "./bill-rows.ts";
+export type { StoredLine } from "./bill-rows.ts";
+export type { KeptBill } from "./bill-terms.ts";
 
 const AS_PER_BILL: TaxRounding = "per-bill";
 
@@ -82,10 +84,10 @@ async function make(tx: Tx, id: string, hash: string, { bill, kept }: BillToStor
  * A receipt or a quote, kept as a document, and in the same step what its lines are kept as: prices seen ("paid", or
  * "quote" until its last day) and lots. taxRounding left out: as the store's last bill. Faults: those of `billToStore`.
  */
-export function addBill(scope: Scope, id: string, entry: BillEntry): Promise<Written<StoredBill>> {
+export function addBill(scope: Scope, id: string, entry: BillEntry): Promise<Written<KeptBill>> {
   const hash = entryHash(entry);
   return inWorkspace(scope, (tx) =>
-    createdOnce(tx, { table: "bill", id, hash, stored: () => billWithin(tx, id) }, async () => {
+    createdOnce(tx, { table: "bill", id, hash, stored: () => keptBill(tx, id) }, async () => {
       const workspace = await workspaceWithin(tx);
       const around = { workspace, today: todayOf(workspace) };
       const taxRounding = entry.taxRounding ?? (await roundingWithin(tx, entry.storeId)) ?? AS_PER_BILL;
@@ -93,22 +95,22 @@ export function addBill(scope: Scope, id: string, entry: BillEntry): Promise<Wri
       const checked = await billToStore(tx, bill, around);
       if (!("kept" in checked)) return refused(checked);
       await make(tx, id, hash, checked);
-      const placed = await billWithin(tx, id);
+      const placed = await keptBill(tx, id);
       return placed === null ? NOT_THERE : accepted(placed);
     }),
   );
 }
 
 /** One bill, an undone one too (deletedAt says so). */
-export function bill(scope: Scope, id: string): Promise<StoredBill | null> {
-  return inWorkspace(scope, (tx) => billWithin(tx, id));
+export function bill(scope: Scope, id: string): Promise<KeptBill | null> {
+  return inWorkspace(scope, (tx) => keptBill(tx, id));
 }
 
 /** The workspace's bills, the newest day first; `next` is the cursor of the following page. */
 export function bills(
   scope: Scope,
   { limit = 100, cursor = null }: { limit?: number; cursor?: string | null } = {},
-): Promise<Page<StoredBill>> {
+): Promise<Page<KeptBill>> {
   return inWorkspace(scope, async (tx) => {
     const after =
       cursor === null
@@ -118,16 +120,16 @@ export function bills(
       tx,
       Prisma.sql`WHERE b.deleted_at IS NULL ${after} ORDER BY b.on_day DESC, b.sequence DESC LIMIT ${limit + 1}`,
     );
-    const items = found.slice(0, limit);
+    const items = await keptBills(tx, found.slice(0, limit));
     return { items, next: found.length > limit ? (items.at(-1)?.id ?? null) : null };
   });
 }
 
 /** Lots, then prices, deleted and brought back at the bill's own moment: what was deleted by itself stays so. */
-async function setUndone(scope: Scope, id: string, undone: boolean): Promise<Written<StoredBill>> {
+async function setUndone(scope: Scope, id: string, undone: boolean): Promise<Written<KeptBill>> {
   return inWorkspace(scope, async (tx) => {
     await tx.$queryRaw`SELECT 1 AS one FROM bill WHERE id = ${id}::uuid FOR NO KEY UPDATE`;
-    const there = await billWithin(tx, id);
+    const there = await keptBill(tx, id);
     if (there === null) return NOT_THERE;
     if ((there.deletedAt !== null) === undone) return repeated(there);
     const [held] = await tx.bill.findMany({ where: { id }, select: { deletedAt: true } });
@@ -138,16 +140,16 @@ async function setUndone(scope: Scope, id: string, undone: boolean): Promise<Wri
     await tx.lot.updateMany({ where: { id: { in: lotIds }, ...before }, data });
     await tx.observation.updateMany({ where: { id: { in: seenIds }, ...before }, data });
     await tx.bill.updateMany({ where: { id }, data });
-    return accepted((await billWithin(tx, id)) ?? there);
+    return accepted((await keptBill(tx, id)) ?? there);
   });
 }
 
 /** Takes a bill back with the prices and lots it made, and with what happened to those lots (R11); can be taken back. */
-export function undoBill(scope: Scope, id: string): Promise<Written<StoredBill>> {
+export function undoBill(scope: Scope, id: string): Promise<Written<KeptBill>> {
   return setUndone(scope, id, true);
 }
 
 /** Brings an undone bill back with what was undone with it. Not there: no bill of this id. */
-export function redoBill(scope: Scope, id: string): Promise<Written<StoredBill>> {
+export function redoBill(scope: Scope, id: string): Promise<Written<KeptBill>> {
   return setUndone(scope, id, false);
 }

@@ -92,6 +92,7 @@ test("a bill comes back exactly as entered", async () => {
     ...entry,
     id,
     deletedAt: null,
+    terms: expect.anything(),
     lines: entry.lines.map((one, at) => ({
       ...one,
       observationId: stored?.lines[at]?.observationId ?? null,

@@ -46,9 +46,9 @@ async function storedThings(scope: typeof mine) {
   const payments = [{ amount: "10", on: today }];
   const bought = someLotEntry(job.material.id, today, { paid: null, observationId: observed.id, payments });
   const lot = await accepted(addLot(scope, v7(), bought, { allocateTo: requirement.id }));
-  await accepted(addBill(scope, v7(), someBillEntry(job.material.id, job.store.id, today)));
+  const bill = await accepted(addBill(scope, v7(), someBillEntry(job.material.id, job.store.id, today)));
   const [region] = await inWorkspace(scope, (tx) => tx.taxRegion.findMany({ select: { id: true } }));
-  return { ...job, store, requirement, observed, lot, region: region?.id ?? "" };
+  return { ...job, store, requirement, observed, lot, bill, region: region?.id ?? "" };
 }
 let things: Awaited<ReturnType<typeof storedThings>>;
 
@@ -155,6 +155,11 @@ const REFERENCES = `SELECT c.conrelid::regclass::text AS "from", c.confrelid::re
   WHERE c.contype = 'f' AND c.confrelid <> 'workspace'::regclass AND c.connamespace = current_schema()::regnamespace`;
 
 const ALL_REFERENCES = [
+  "bill of store",
+  "bill_line of bill",
+  "bill_line of lot",
+  "bill_line of material",
+  "bill_line of observation",
   "lot of material",
   "lot of observation",
   "lot of store",
@@ -184,6 +189,7 @@ test("the database itself refuses a reference into another workspace, even from 
     project: things.project.id,
     requirement: things.requirement.id,
     lot: things.lot.id,
+    bill: things.bill.id,
     tax_region: things.region,
   };
   const client = new pg.Client({ connectionString: url });

@@ -1,4 +1,5 @@
 import type { Operation } from "../_answers/operation.ts";
+import * as bills from "./bills.ts";
 import * as lots from "./lots.ts";
 import * as materials from "./materials.ts";
 import * as observations from "./observations.ts";
@@ -24,7 +25,7 @@ export type AnyOperation = Pick<Operation, "method" | "path" | "summary" | "quer
 
 /** Everything the interface does, in the order of the document. */
 export const OPERATIONS: readonly AnyOperation[] = [
-  ...[settings, stores, materials, observations, prices, projects, lots].flatMap((noun) =>
+  ...[settings, stores, materials, observations, prices, projects, lots, bills].flatMap((noun) =>
     Object.values(noun),
   ),
   ...HAPPENINGS.map(addStockEvent),

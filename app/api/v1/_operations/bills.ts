@@ -1,0 +1,46 @@
+import { billEntry } from "../../../../lib/bills/bill-entry.ts";
+import { billShape } from "../../../../lib/show/api-bill-shape.ts";
+import { oneOrManyShape } from "../_answers/many-answer.ts";
+import { newOrManyBody } from "../_answers/many-body.ts";
+import { bare, operation } from "../_answers/operation.ts";
+import { listQuery, pageShape } from "../_answers/page.ts";
+
+export const listBills = operation({
+  ...bare,
+  method: "GET",
+  path: "/bills",
+  summary: "Receipts and quotes, the newest day first, each with what it comes to",
+  query: listQuery,
+  answer: pageShape(billShape),
+});
+
+export const addBills = operation({
+  ...bare,
+  method: "POST",
+  path: "/bills",
+  summary: "A receipt or a quote, or many; its lines are kept as prices seen and as lots in the same step",
+  body: newOrManyBody(billEntry),
+  answer: oneOrManyShape(billShape),
+  makes: true,
+});
+
+const one = { ...bare, path: "/bills/{id}", answer: billShape };
+
+export const readBill = operation({
+  ...one,
+  method: "GET",
+  summary: "A receipt or quote and what it comes to; an undone one too",
+});
+
+export const undoBill = operation({
+  ...one,
+  method: "DELETE",
+  summary: "Takes a bill back with the prices and lots it made; can be restored",
+});
+
+export const restoreBill = operation({
+  ...one,
+  method: "POST",
+  path: "/bills/{id}/restore",
+  summary: "Brings an undone bill back with what was undone with it",
+});

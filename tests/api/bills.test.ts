@@ -1,0 +1,71 @@
+import { describe, expect, test } from "vitest";
+import { decimal } from "../../lib/decimal.ts";
+import { billShape } from "../../lib/show/api-bill-shape.ts";
+import { lotShape } from "../../lib/show/api-lot.ts";
+import { ownInterface } from "../support/interface.ts";
+import { somePlywood, someStore } from "../support/interface-things.ts";
+
+const api = ownInterface();
+
+/** Ten sheets at 3 for 20.00 less 10 %, a cutting charge and a delivery, in Quebec. */
+async function receipt(more: object = {}) {
+  const plywood = await somePlywood(api);
+  const store = await someStore(api, { taxRegion: "CA-QC" });
+  return {
+    storeId: store.id,
+    on: "2025-06-02",
+    currency: "CAD",
+    lines: [
+      {
+        materialId: plywood.id,
+        quantity: "10",
+        unit: "sheet",
+        price: { amount: "20.00", per: { quantity: "3" } },
+        discount: { percent: "10" },
+      },
+      { text: "Cutting", quantity: "2", unit: "each", price: { amount: "2.50" } },
+    ],
+    fees: [{ name: "Delivery", amount: "15.00", taxable: true }],
+    printedTotal: "91.99",
+    ...more,
+  };
+}
+
+describe("a receipt", () => {
+  // 60.00 + 5.00 + 15.00 = 80.00; GST 4.00, QST 7.98; 91.98 rounded per bill.
+  test("answers what it comes to, and by how much it misses its printed total", async () => {
+    const bill = await api.make(billShape, "/bills", await receipt());
+    expect(bill.figures).toMatchObject({
+      subtotal: "65.00",
+      taxes: [
+        { name: "GST", ratePercent: "5", amount: "4.00" },
+        { name: "QST", ratePercent: "9.975", amount: "7.98" },
+      ],
+      total: "91.98",
+      reconciliation: { state: "differs", difference: "0.01" },
+    });
+    const cost = bill.lines.reduce((sum, line) => sum.plus(line.cost ?? "0"), decimal(0));
+    expect(cost.toFixed(2)).toBe("91.98");
+  });
+
+  test("makes a lot, and takes it back when it is undone", async () => {
+    const bill = await api.make(billShape, "/bills", await receipt());
+    const [line] = bill.lines;
+    const lot = () => api.read(lotShape, `/lots/${line?.lotId}`);
+    expect(await lot()).toMatchObject({
+      quantity: "10",
+      deletedAt: null,
+      observationId: line?.observationId,
+    });
+    await api.change(billShape, "DELETE", `/bills/${bill.id}`);
+    expect((await lot()).deletedAt).not.toBeNull();
+    await api.change(billShape, "POST", `/bills/${bill.id}/restore`);
+    expect((await lot()).deletedAt).toBeNull();
+  });
+
+  test("with faults is refused with all of them, and nothing is made", async () => {
+    const wrong = await receipt({ storeId: "019d0000-0000-7000-8000-000000000000", taxRegion: "CA-ZZ" });
+    const { faults } = await api.refused(422, "POST", "/bills", wrong);
+    expect(faults).toEqual(["storeId: not-there", "taxRegion: unknown-region"]);
+  });
+});
