@@ -9,20 +9,20 @@ import { step } from "../../lib/launch/steps.mjs";
 
 const modes = ["check", "browser"].filter((mode) => process.argv.includes(`--${mode}`));
 
+const stop = new AbortController();
 for (const signal of ["SIGINT", "SIGTERM", "SIGHUP"]) {
   process.on(signal, () => {
+    stop.abort();
     stopCommands();
-    process.exitCode = 130;
   });
 }
 
 try {
-  await step("packages", installPackages);
+  await step("packages", installPackages, stop.signal);
   const { runParts } = await import("./run/parts.mjs");
-  const allPassed = await runParts(modes[0] ?? "all");
-  process.exitCode ||= allPassed ? 0 : 1;
+  process.exitCode = (await runParts(modes[0] ?? "all", stop.signal)) ? 0 : 1;
 } catch (error) {
-  console.error(error instanceof Refusal ? `\n${error.message}` : error);
-  console.log("\n0 passed, 1 failed");
-  process.exitCode = 1;
+  if (!stop.signal.aborted) console.error(error instanceof Refusal ? `\n${error.message}` : error);
+  console.log(stop.signal.aborted ? "\nStopped." : "\n0 passed, 1 failed");
+  process.exitCode = stop.signal.aborted ? 130 : 1;
 }

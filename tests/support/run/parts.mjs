@@ -17,13 +17,17 @@ const ofMode = {
   all: [...checks, () => vitestProjects(WITH_PROGRAM), dataOnPostgres15, browser],
 };
 
-/** Runs the parts of a mode, one after another, whatever came of the ones before; true when nothing failed. */
-export async function runParts(mode, strict = process.env.TEST_NOTHING_LEFT_OUT === "1") {
+/**
+ * Runs the parts of a mode, one after another, whatever came of the ones before; true when nothing failed.
+ * @throws the reason of `stop` when the run was told to stop meanwhile
+ */
+export async function runParts(mode, stop, strict = process.env.TEST_NOTHING_LEFT_OUT === "1") {
   const from = performance.now();
   const outcomes = [];
   for (const part of ofMode[mode]) {
     const began = performance.now();
     const found = await part();
+    stop.throwIfAborted();
     say(found, performance.now() - began);
     outcomes.push(...found);
   }
