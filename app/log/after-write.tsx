@@ -8,6 +8,7 @@ import { quantityText } from "../../lib/show/money-text.ts";
 import { Notice } from "../_ui/notice.tsx";
 import { UndoBar } from "../_ui/undo-bar.tsx";
 import { asked, type Query } from "../_workspace/day-asked.ts";
+import { isId } from "../_workspace/id-asked.ts";
 import { namesOf } from "../_workspace/names-of.ts";
 import { scopeSeen } from "../_workspace/workspace-seen.ts";
 import { bringBack } from "./actions.ts";
@@ -41,9 +42,9 @@ export async function AfterWrite({ query, facts, exposure }: AfterWriteProps) {
   const locale = await getLocale();
   const words = logWords(locale);
   const seen = await asked(query, "seen");
-  if (seen !== undefined) return <Seen id={seen} facts={facts} exposure={exposure} />;
+  if (isId(seen)) return <Seen id={seen} facts={facts} exposure={exposure} />;
   const undone = await asked(query, "undone");
-  if (undone !== undefined)
+  if (isId(undone))
     return (
       <UndoBar undo={{ action: bringBack, fields: { id: undone }, label: words.bringBack }}>
         {words.undone}

@@ -2,7 +2,7 @@ import { getLocale } from "next-intl/server";
 import type { Observation } from "../../lib/prices/observation.ts";
 import type { LoggedPrice } from "../../lib/show/logged-price.ts";
 import { loggedPriceText } from "../../lib/show/logged-price-text.ts";
-import { Notice } from "../_ui/notice.tsx";
+import { Caution, Notice } from "../_ui/notice.tsx";
 import { UndoBar } from "../_ui/undo-bar.tsx";
 import type { Names } from "../_workspace/names-of.ts";
 import { takeBack } from "./actions.ts";
@@ -40,6 +40,7 @@ export async function Verdict({
           <p key={sentence}>{sentence}</p>
         ))}
       </Notice>
+      {observation.terms === "used" ? <Caution>{words.usedCaution}</Caution> : null}
     </section>
   );
 }

@@ -110,6 +110,8 @@ export const LOG_WORDS = {
       "store-unknown": "It cannot be compared: the store is not known.",
       "no-amount": "No amount was given.",
     },
+    usedCaution:
+      "Reclaimed lumber has no current grade stamp, and may hide metal, lead paint or preservative. Structural reuse is for the local authority or an engineer.",
     boughtTitle: "Bought some of it?",
     boughtNote: "One tap records the lot at this price and sets it aside.",
     howMany: "How many",
@@ -174,6 +176,7 @@ const UNIT_WORDS: Readonly<Record<PurchaseUnit, readonly [string, string]>> = {
   "board-foot": ["board foot", "board feet"],
   mbf: ["thousand board feet", "thousand board feet"],
   msf: ["thousand square feet", "thousand square feet"],
+  "msf-3-8": ["thousand square feet, 3/8 in basis", "thousand square feet, 3/8 in basis"],
   "cubic-foot": ["cubic foot", "cubic feet"],
   "cubic-yard": ["cubic yard", "cubic yards"],
   "cubic-metre": ["cubic metre", "cubic metres"],

@@ -9,6 +9,9 @@ import { moneyText, quantityText, unitPriceText } from "./money-text.ts";
 /** So much of one offer that a project would take today, as text. over: what its pool buys beyond the need. */
 export type ToBuy = Readonly<{
   key: string;
+  observationId: string;
+  /** The first of the needs it serves. */
+  requirementId: string;
   materialId: string;
   storeId: string;
   terms: Terms;
@@ -31,6 +34,8 @@ export function toBuy(project: ProjectExposure, day: LocalDate, locale: string):
     .flatMap((pool) =>
       pool.takes.map(({ offer, quantity, cost }, index) => ({
         key: `${pool.requirementIds.join("+")} ${offer.observationId}`,
+        observationId: offer.observationId,
+        requirementId: pool.requirementIds[0] ?? "",
         materialId: offer.materialId,
         storeId: offer.storeId,
         terms: offer.terms,

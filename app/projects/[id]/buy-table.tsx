@@ -49,6 +49,11 @@ export async function BuyTable({ project, day, names, currency }: BuyTableProps)
             <>
               {row.quantity} {units.of(row.unit, row.quantityExact)}
               {row.over ? <Below>{t("over", { quantity: row.over })}</Below> : null}
+              <Below>
+                <Link href={`/stock/new?observation=${row.observationId}&need=${row.requirementId}`}>
+                  {t("boughtIt")}
+                </Link>
+              </Below>
             </>,
             <>
               {row.each}

@@ -14,6 +14,7 @@ import { Form } from "../../_ui/form.client.tsx";
 import { LinkButton } from "../../_ui/link-button.tsx";
 import { PageHead } from "../../_ui/page-head.tsx";
 import { asked, type Query } from "../../_workspace/day-asked.ts";
+import { isId } from "../../_workspace/id-asked.ts";
 import { namesOf } from "../../_workspace/names-of.ts";
 import { scopeSeen, today } from "../../_workspace/workspace-seen.ts";
 import { recordLotForm } from "../actions.ts";
@@ -27,8 +28,6 @@ export const dynamic = "force-dynamic";
 export async function generateMetadata(): Promise<Metadata> {
   return { title: (await getTranslations("stock"))("recordTitle") };
 }
-
-const UUID = /^[0-9a-f-]{36}$/i;
 
 /** A new lot from a receipt, or at the price of a sighting (?observation=); ?material= and ?need= begin it. */
 export default async function NewLotPage({ searchParams }: Readonly<{ searchParams: Query }>) {
@@ -54,8 +53,8 @@ export default async function NewLotPage({ searchParams }: Readonly<{ searchPara
         </EmptyState>
       </>
     );
-  const seenId = (await asked(searchParams, "observation")) ?? "";
-  const stored = UUID.test(seenId) ? await observation(scope, seenId) : null;
+  const seenId = await asked(searchParams, "observation");
+  const stored = isId(seenId) ? await observation(scope, seenId) : null;
   const seen = stored === null || stored.deletedAt !== null || stored.amount === null ? null : stored;
   const material = seen?.materialId ?? (await asked(searchParams, "material")) ?? "";
   const needs = await needChoices(needsOf(exposure(day, facts), facts, locale), names);

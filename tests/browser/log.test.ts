@@ -1,0 +1,145 @@
+import type { Page } from "@playwright/test";
+import { axe, fitsAcross, open } from "./support/page.ts";
+import { NARROW } from "./support/sizes.ts";
+import { daysAgo, storedPrice, storedSheet, storedStore } from "./support/stored.ts";
+import { expect, test } from "./support/test.ts";
+
+const main = (page: Page) => page.getByRole("main");
+const price = (page: Page) => page.getByLabel("Price on the tag");
+const keep = (page: Page) => page.getByRole("button", { name: "Keep this price" });
+const faults = (page: Page) => main(page).getByRole("alert");
+
+async function choose(page: Page, words: string, name: string) {
+  await page.getByRole("combobox", { name: "Material" }).fill(words);
+  await page.getByRole("option", { name }).click();
+}
+
+test("without a store, then without a material, the form teaches the next step", async ({
+  page,
+  request,
+}) => {
+  await open(page, "/log");
+  await expect(page.getByRole("link", { name: "Add a store" })).toBeVisible();
+  await axe(page);
+  await storedStore(request, "Mill Road Yard");
+  await open(page, "/log");
+  await expect(page.getByRole("link", { name: "Add a material" })).toBeVisible();
+});
+
+test("what cannot be an amount is named at its field, and everything typed stays", async ({
+  page,
+  request,
+}) => {
+  await storedSheet(request, "Spruce plywood 1/2 in, 4x8");
+  await open(page, "/log");
+  await choose(page, "ply 1/2", "Spruce plywood 1/2 in, 4x8");
+  for (const [typed, fault] of [
+    ["1.2.3", "this is not an amount"],
+    ["-5", "must be more than 0"],
+    ["0", "must be more than 0"],
+    ["1e30", "this is not an amount"],
+    ["", "fill this in"],
+  ] as const) {
+    await price(page).fill(typed);
+    await keep(page).click();
+    await expect(faults(page)).toContainText(`Price on the tag: ${fault}`);
+    await expect(price(page)).toHaveValue(typed);
+  }
+  await axe(page);
+});
+
+test("the understood amount and the price all in stand under the tag while it is typed", async ({ page }) => {
+  await open(page, "/log");
+  await choose(page, "ply", "Spruce plywood 1/2 in, 4x8");
+  await price(page).fill("1,049");
+  await expect(page.getByText("Read as 1,049")).toBeVisible();
+  await price(page).fill("30");
+  // 30.00 + 14 %
+  await expect(page.getByText("34.20 CAD per sheet, all in.")).toBeVisible();
+  await page.getByLabel("Tax included").check();
+  await expect(page.getByText("30.00 CAD per sheet, all in.")).toBeVisible();
+});
+
+test("a day to come and a day long past are each named", async ({ page }) => {
+  await open(page, "/log");
+  await choose(page, "ply", "Spruce plywood 1/2 in, 4x8");
+  await price(page).fill("30");
+  await page.getByText("More about this price").click();
+  for (const [day, fault] of [
+    [daysAgo(-9), "this day is still to come"],
+    ["1900-01-01", "this day is too long ago"],
+  ] as const) {
+    await page.getByLabel("Seen on").fill(day);
+    await keep(page).click();
+    await expect(faults(page)).toContainText(`Seen on: ${fault}`);
+  }
+});
+
+test("pressed twice, one price is kept; undone it counts no more, and comes back", async ({ page }) => {
+  await open(page, "/log");
+  await choose(page, "ply", "Spruce plywood 1/2 in, 4x8");
+  await price(page).fill("30");
+  await keep(page).dblclick();
+  await expect(page.getByText("The first price of it")).toBeVisible();
+  await page.getByRole("button", { name: "Undo" }).click();
+  await expect(page.getByText("Taken back. The price counts no more.")).toBeVisible();
+  await page.getByRole("button", { name: "Bring it back" }).click();
+  // only one was kept: brought back, it is the first again
+  await expect(page.getByText("The first price of it")).toBeVisible();
+});
+
+test("the form remembers the store, and lists what was seen last first", async ({ page, request }) => {
+  await storedStore(request, "Kestrel Hill Supply");
+  await storedSheet(request, "Gypsum board 1/2 in, 4x8");
+  await open(page, "/log");
+  await choose(page, "gyp", "Gypsum board 1/2 in, 4x8");
+  await page.getByLabel("Store").selectOption({ label: "Kestrel Hill Supply" });
+  await price(page).fill("15");
+  await keep(page).click();
+  await expect(page.getByText("Kept: Gypsum board 1/2 in, 4x8 at Kestrel Hill Supply.")).toBeVisible();
+  await open(page, "/log");
+  await expect(page.getByLabel("Store").locator("option:checked")).toHaveText("Kestrel Hill Supply");
+});
+
+test("a new price is held against the best offer elsewhere, and none left ends a store's offers", async ({
+  page,
+  request,
+}) => {
+  const storeId = await storedStore(request, "Lantern Line Lumber");
+  const materialId = await storedSheet(request, "Oriented strand board 7/16 in, 4x8");
+  await storedPrice(request, { storeId, materialId, seenOn: daysAgo(2), amount: "20.00" });
+  await open(page, `/log?material=${materialId}`);
+  await page.getByLabel("Store").selectOption({ label: "Mill Road Yard" });
+  await price(page).fill("18");
+  await keep(page).click();
+  // 20.00 + 14 % - (18.00 + 14 %) = 22.80 - 20.52
+  await expect(
+    page.getByText("2.28 each under Lantern Line Lumber, the best offer elsewhere."),
+  ).toBeVisible();
+  await expect(page.getByText("The lowest of 1 prices seen so far.")).toHaveCount(0);
+  await fitsAcross(page);
+  await open(page, `/log?material=${materialId}`);
+  await page.getByLabel("Store").selectOption({ label: "Mill Road Yard" });
+  await page.getByLabel("Terms").selectOption("none-left");
+  await page.getByRole("button", { name: "Keep: none left" }).click();
+  await expect(page.getByText(/Noted: none left at this store/)).toBeVisible();
+});
+
+test("the aisle form has no barrier and fits the narrowest phone", async ({ page }) => {
+  await page.setViewportSize(NARROW);
+  await open(page, "/log");
+  await fitsAcross(page);
+  await axe(page);
+});
+
+test.describe("without scripts", () => {
+  test.use({ javaScriptEnabled: false });
+  test("a price can be kept", async ({ page }) => {
+    await open(page, "/log");
+    await page.locator("select[name=materialId]").selectOption({ label: "Spruce plywood 1/2 in, 4x8" });
+    await page.getByLabel("Store").selectOption({ label: "Mill Road Yard" });
+    await price(page).fill("29");
+    await keep(page).click();
+    await expect(page.getByText("Kept: Spruce plywood 1/2 in, 4x8 at Mill Road Yard.")).toBeVisible();
+  });
+});
