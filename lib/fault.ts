@@ -66,6 +66,15 @@ export const FAULT_CODES = [
   "not-a-triangle",
   "wing-too-wide",
   "no-room-for-studs",
+  "alternative-wrong-kind",
+  "alternative-thinner",
+  "alternative-lower-grade",
+  "alternative-wrong-hand",
+  "alternative-wrong-jamb",
+  "alternative-wrong-size",
+  "alternative-wrong-treatment",
+  "alternative-not-comparable",
+  "stands-in-elsewhere",
   "weight-unknown",
 ] as const;
 export type FaultCode = (typeof FAULT_CODES)[number];

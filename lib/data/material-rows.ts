@@ -1,18 +1,26 @@
 import "server-only";
-import type { Category, DimensionName, Dimensions, Material } from "../materials/material.ts";
+import type { Identity } from "../materials/identity.ts";
+import type { Category, DimensionName, Material, Sources } from "../materials/material.ts";
 import type { PurchaseUnit, UnitCode } from "../measure/units.ts";
 import type { Tx } from "./client.ts";
 import { Prisma } from "./generated/client.ts";
 import { dayOrNull, digits, row, rows, storedDecimal } from "./rows.ts";
 
-/** Sizes as they are stored: the value as text, so that no reader turns it into floating point. */
-type StoredDimensions = Readonly<Partial<Record<DimensionName, { value: string; unit: UnitCode }>>>;
+/** What is kept of a material in its `dimensions` column. */
+export type Figures = Pick<Material, "dimensions" | "identity" | "shelfLifeDays" | "sources">;
+
+/**
+ * Sizes as they are stored: the value as text, so that no reader turns it into floating point. Beside them, only where
+ * there is something to say: identity, shelf life, and where the figures were read.
+ */
+type StoredFigures = Readonly<Partial<Record<DimensionName, { value: string; unit: UnitCode }>>> &
+  Readonly<{ identity?: Identity; shelfLifeDays?: number; sources?: Sources }>;
 type MaterialRow = Readonly<{
   id: string;
   name: string;
   category: Category;
   purchase_unit: PurchaseUnit;
-  dimensions: StoredDimensions;
+  dimensions: StoredFigures;
   recheck_days: number | null;
   exempt_from: readonly string[];
   note: string | null;
@@ -22,13 +30,34 @@ type MaterialRow = Readonly<{
 const MATERIAL = Prisma.sql`SELECT m.id, m.name, m.category, m.purchase_unit, m.dimensions, m.recheck_days, m.exempt_from,
   m.note, m.archived_on FROM material m`;
 
-/** Dimensions as the column keeps them: each value as decimal text beside its unit. */
-export function storedDimensions(dimensions: Dimensions): StoredDimensions {
-  return Object.fromEntries(
-    Object.entries(dimensions).flatMap(([name, size]) =>
-      size === undefined ? [] : [[name, { value: digits(size.value), unit: size.unit }]],
-    ),
+function unlessEmpty<K extends string, T extends object>(key: K, value: T): Partial<Record<K, T>> {
+  return Object.keys(value).length === 0 ? {} : ({ [key]: value } as Partial<Record<K, T>>);
+}
+
+/** Figures as the column keeps them: each size as decimal text beside its unit, and nothing that is empty. */
+export function storedFigures({ dimensions, identity, shelfLifeDays, sources }: Figures): StoredFigures {
+  const sizes = Object.entries(dimensions).flatMap(([name, size]) =>
+    size === undefined ? [] : [[name, { value: digits(size.value), unit: size.unit }]],
   );
+  return {
+    ...Object.fromEntries(sizes),
+    ...unlessEmpty("identity", identity),
+    ...(shelfLifeDays === null ? {} : { shelfLifeDays }),
+    ...unlessEmpty("sources", sources),
+  };
+}
+
+function figuresOf({ identity, shelfLifeDays, sources, ...sizes }: StoredFigures): Figures {
+  const dimensions = Object.entries(sizes).map(([name, { value, unit }]) => [
+    name,
+    { value: storedDecimal(value), unit },
+  ]);
+  return {
+    dimensions: Object.fromEntries(dimensions),
+    identity: identity ?? {},
+    shelfLifeDays: shelfLifeDays ?? null,
+    sources: sources ?? {},
+  };
 }
 
 function materialOfRow(stored: MaterialRow): Material {
@@ -37,12 +66,7 @@ function materialOfRow(stored: MaterialRow): Material {
     name: stored.name,
     category: stored.category,
     purchaseUnit: stored.purchase_unit,
-    dimensions: Object.fromEntries(
-      Object.entries(stored.dimensions).map(([name, { value, unit }]) => [
-        name,
-        { value: storedDecimal(value), unit },
-      ]),
-    ),
+    ...figuresOf(stored.dimensions),
     recheckDays: stored.recheck_days,
     exemptFrom: stored.exempt_from,
     note: stored.note,

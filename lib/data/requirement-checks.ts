@@ -2,6 +2,8 @@ import "server-only";
 import { ONE } from "../decimal.ts";
 import type { Fault } from "../fault.ts";
 import { convertFor } from "../materials/convert.ts";
+import type { Material } from "../materials/material.ts";
+import { substitutionRefusals } from "../materials/substitution.ts";
 import type { PurchaseUnit } from "../measure/units.ts";
 import type { Alternative } from "../projects/project.ts";
 import type { Tx } from "./client.ts";
@@ -15,9 +17,14 @@ type Asked = Readonly<{
   fresh: boolean;
 }>;
 
+function refusalFaults(path: string, asked: Material, offered: Material): Fault[] {
+  return substitutionRefusals(asked, offered).map(({ code, by }) => fault(path, code, { by }));
+}
+
 /**
  * What is wrong with what a requirement names. Faults: not-there, archived (materialId of a new one), unit-not-convertible
- * (unit), and per alternative not-there, or wrong-material for the material itself and for one named twice.
+ * (unit), and per alternative not-there, wrong-material for the material itself and for one named twice, or every reason
+ * why it may not stand in (`substitutionRefusals`).
  */
 export async function requirementFaults(
   tx: Tx,
@@ -36,8 +43,10 @@ export async function requirementFaults(
   }
   for (const [index, other] of alternatives.entries()) {
     const path = `alternatives.${index}.materialId`;
-    if (!known.has(other.materialId)) faults.push(fault(path, "not-there"));
+    const standIn = known.get(other.materialId);
+    if (standIn === undefined) faults.push(fault(path, "not-there"));
     else if (named.indexOf(other.materialId) <= index) faults.push(fault(path, "wrong-material"));
+    else if (material !== undefined) faults.push(...refusalFaults(path, material, standIn));
   }
   return faults;
 }

@@ -1,6 +1,7 @@
 import { type Decimal, ZERO } from "../decimal.ts";
 import { purchaseStep } from "../materials/convert.ts";
 import type { Material } from "../materials/material.ts";
+import { goesIntoOpening } from "../materials/substitution.ts";
 import type { CurrencyCode } from "../money/currencies.ts";
 import { add } from "../money/money.ts";
 import type { Cover, Offer, Take } from "../prices/offer.ts";
@@ -41,11 +42,11 @@ function coverOf(
 ): Cover {
   const offersOf = (id: string) => withTaken(market.offersOf(id), market.taken);
   const accepted = alternatives ? (needs[0]?.requirement.alternatives ?? []) : [];
-  const standIns = accepted.flatMap(({ materialId, factor }) =>
-    materialId === material.id || !market.materials.has(materialId)
-      ? []
-      : [{ offers: offersOf(materialId), factor }],
-  );
+  const standIns = accepted.flatMap(({ materialId, factor }) => {
+    const other = market.materials.get(materialId);
+    const counts = materialId !== material.id && other !== undefined && goesIntoOpening(material, other);
+    return counts ? [{ offers: offersOf(materialId), factor }] : [];
+  });
   return coverWithAlternatives(offersOf(material.id), standIns, openOf(needs), {
     step: purchaseStep(material.purchaseUnit),
     used: openOf(needs.filter((need) => need.acceptsUsed)),

@@ -38,16 +38,20 @@ function refusal(material: Material, from: Measured, to: Measured): ConversionRe
   const pair = [from, to];
   if (pair.includes("length") && pair.includes("area")) return "length-cannot-cover-area";
   const { dimensions } = material;
-  if (pair.includes("mass") && dimensions.weight === undefined) return "weight-unknown";
+  const weighed = dimensions.weight !== undefined || dimensions.density !== undefined;
+  if ((pair.includes("mass") && !weighed) || pair.includes("density")) return "weight-unknown";
   if (pair.includes("area")) {
-    const face =
-      dimensions.faceWidth !== undefined && (dimensions.faceLength ?? dimensions.length) !== undefined;
+    const width = dimensions.coverageWidth ?? dimensions.faceWidth;
+    const face = width !== undefined && (dimensions.faceLength ?? dimensions.length) !== undefined;
     if (dimensions.coverage === undefined && !face) return "area-unknown";
   }
   if (pair.includes("board") && !(dimensions.nominalThickness && dimensions.nominalWidth))
     return "nominal-size-unknown";
-  if (pair.includes("volume") && dimensions.thickness === undefined) return "actual-size-unknown";
-  if (pair.includes("volume") && !(dimensions.width || dimensions.faceWidth)) return "actual-size-unknown";
+  if (pair.includes("panel") && !(dimensions.nominalThickness && dimensions.faceWidth))
+    return "nominal-size-unknown";
+  const section = dimensions.thickness && (dimensions.width || dimensions.faceWidth);
+  const bySize = pair.includes("volume") || (pair.includes("mass") && dimensions.weight === undefined);
+  if (bySize && !section) return "actual-size-unknown";
   if ((pair.includes("pack") || PACKS.includes(material.purchaseUnit)) && dimensions.pieces === undefined)
     return "pieces-unknown";
   return "length-unknown";
@@ -57,7 +61,8 @@ function refusal(material: Material, from: Measured, to: Measured): ConversionRe
  * A quantity of a material read in another unit, through the material's dimensions only.
  *     value x (what one body of it measures in `to`) / (what the same body measures in `from`)
  * Units: any. Rounds: only a division that does not end, to 40 digits. Never guesses: what the dimensions do not say is
- * a refusal with its reason. Board feet come from nominal sizes, volume and weight from actual ones.
+ * a refusal with its reason. Board feet and the 3/8 in basis come from nominal sizes, volume from actual ones, weight from what one weighs
+ * or else from actual sizes.
  * Source: rules.md R4 (a price per MBF and per piece of one board agree to the cent).
  */
 export function convertFor(material: Material, quantity: Quantity, to: UnitCode): Conversion {
@@ -84,9 +89,9 @@ export function convertFor(material: Material, quantity: Quantity, to: UnitCode)
   return { ok: false, reason: refusal(material, from, target) };
 }
 
-/** The smallest part of a unit a store sells: a thousandth of an MBF or MSF (one board foot, one square foot), else one whole. */
+/** The smallest part of a unit a store sells: a thousandth of an MBF or MSF (one board foot, one square foot), whatever its basis, else one whole. */
 export function purchaseStep(unit: PurchaseUnit): Decimal {
-  return unit === "mbf" || unit === "msf" ? decimal("0.001") : ONE;
+  return unit === "mbf" || unit === "msf" || unit === "msf-3-8" ? decimal("0.001") : ONE;
 }
 
 /** A quantity rounded up, once, to what can be bought. Units: `unit` in and out. Source: rules.md R8. */

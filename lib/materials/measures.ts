@@ -5,19 +5,21 @@ import type { Category, Material } from "./material.ts";
 
 const BY_AREA: readonly PurchaseUnit[] = ["square-foot", "square-metre"];
 const BY_LENGTH: readonly PurchaseUnit[] = ["linear-foot", "linear-metre"];
+const BY_MASS: readonly PurchaseUnit[] = ["kilogram", "pound"];
+const BY_VOLUME: readonly PurchaseUnit[] = ["cubic-foot", "cubic-yard", "cubic-metre"];
 
 /** The measures a buyer compares each category by, most usual first. Common practice. */
 const USUAL: Readonly<Record<Category, readonly PurchaseUnit[]>> = {
-  "sheet-goods": [...BY_AREA, "msf"],
+  "sheet-goods": [...BY_AREA, "msf", "msf-3-8"],
   "dimensional-lumber": [...BY_LENGTH, "board-foot", "mbf", "cubic-metre", ...BY_AREA],
   doors: [],
   windows: [],
   roofing: [...BY_AREA, "square", ...BY_LENGTH],
   siding: [...BY_AREA, "square", ...BY_LENGTH],
   insulation: [...BY_AREA, ...BY_LENGTH],
-  masonry: ["piece", ...BY_AREA, "kilogram", "pound", "cubic-foot", "cubic-yard", "cubic-metre"],
-  fasteners: ["piece", "kilogram", "pound"],
-  other: [...BY_LENGTH, ...BY_AREA, "kilogram", "pound"],
+  masonry: ["piece", ...BY_AREA, ...BY_MASS, ...BY_VOLUME],
+  fasteners: ["piece", ...BY_MASS, ...BY_LENGTH],
+  other: [...BY_LENGTH, ...BY_AREA, ...BY_MASS, ...BY_VOLUME],
 };
 
 /**

@@ -58,6 +58,8 @@ const ALIASES: Readonly<Record<string, UnitCode>> = {
   "thousand-board-feet": "mbf",
   mfbm: "mbf",
   "thousand-square-feet": "msf",
+  "msf-3/8": "msf-3-8",
+  "msf-3/8-basis": "msf-3-8",
   "cu-ft": "cubic-foot",
   ft3: "cubic-foot",
   "ft³": "cubic-foot",
@@ -97,6 +99,11 @@ const ALIASES: Readonly<Record<string, UnitCode>> = {
   liter: "litre",
   litres: "litre",
   liters: "litre",
+  pcf: "pound-per-cubic-foot",
+  "lb/ft3": "pound-per-cubic-foot",
+  "lb/cu-ft": "pound-per-cubic-foot",
+  "kg/m3": "kilogram-per-cubic-metre",
+  "kg/m³": "kilogram-per-cubic-metre",
 };
 
 const CODES: ReadonlySet<string> = new Set([...PURCHASE_UNITS, ...SIZE_UNITS]);

@@ -21,6 +21,7 @@ const METRIC: ReadonlySet<UnitCode> = new Set([
   "litre",
   "kilogram",
   "tonne",
+  "kilogram-per-cubic-metre",
 ]);
 
 /** The system a measuring unit belongs to. Units: none converted. Source: the unit definitions named in units.ts. */

@@ -9,6 +9,9 @@ export const materialShape = z.strictObject({
   category: z.string(),
   purchaseUnit: z.string(),
   dimensions: z.record(z.string(), z.string()).describe('each as "value unit"'),
+  identity: z.record(z.string(), z.string()).describe("grade, hand, doorKind, treatment, where known"),
+  shelfLifeDays: z.int().nullable(),
+  sources: z.record(z.string(), z.string()).describe("where each figure was read"),
   recheckDays: z.int().nullable(),
   exemptFrom: z.array(z.string()),
   note: z.string().nullable(),
@@ -21,7 +24,8 @@ function sizeText({ value, unit }: Quantity): string {
 
 /** A material as it is kept. */
 export function apiMaterial(material: Material): z.output<typeof materialShape> {
-  const { id, name, category, purchaseUnit, recheckDays, exemptFrom, note, archivedOn } = material;
+  const { id, name, category, purchaseUnit, shelfLifeDays, recheckDays, exemptFrom, note, archivedOn } =
+    material;
   const sizes = Object.entries(material.dimensions).map(([called, size]) => [called, sizeText(size)]);
   return {
     id,
@@ -29,6 +33,9 @@ export function apiMaterial(material: Material): z.output<typeof materialShape> 
     category,
     purchaseUnit,
     dimensions: Object.fromEntries(sizes),
+    identity: { ...material.identity },
+    shelfLifeDays,
+    sources: { ...material.sources },
     recheckDays,
     exemptFrom: [...exemptFrom],
     note,

@@ -11,20 +11,25 @@ const foot = (name: DimensionName): SizeField => ({ name, unit: "linear-foot" })
 const area: SizeField = { name: "coverage", unit: "square-foot" };
 const pieces: SizeField = { name: "pieces", unit: "piece" };
 const weight: SizeField = { name: "weight", unit: "pound" };
+const made: SizeField = { name: "yield", unit: "cubic-foot" };
+const run: SizeField = { name: "coverageLength", unit: "linear-foot" };
 
 /** What a form asks about each category first, and the unit it is usually bought by. Common practice; anything else can be added. */
 const FORMS: Readonly<Record<Category, CategoryForm>> = {
-  "sheet-goods": { unit: "sheet", sizes: [inch("thickness"), foot("faceWidth"), foot("faceLength")] },
+  "sheet-goods": {
+    unit: "sheet",
+    sizes: [inch("nominalThickness"), inch("thickness"), foot("faceWidth"), foot("faceLength")],
+  },
   "dimensional-lumber": {
     unit: "piece",
     sizes: [inch("nominalThickness"), inch("nominalWidth"), foot("length"), inch("thickness"), inch("width")],
   },
-  doors: { unit: "each", sizes: [inch("width"), inch("length"), inch("thickness")] },
+  doors: { unit: "each", sizes: [inch("width"), inch("length"), inch("thickness"), inch("jambDepth")] },
   windows: { unit: "each", sizes: [inch("width"), inch("length")] },
-  roofing: { unit: "bundle", sizes: [area, pieces] },
-  siding: { unit: "piece", sizes: [foot("length"), inch("width"), area] },
+  roofing: { unit: "bundle", sizes: [area, run, pieces] },
+  siding: { unit: "piece", sizes: [foot("length"), inch("coverageWidth"), area] },
   insulation: { unit: "bag", sizes: [area, inch("thickness"), pieces] },
-  masonry: { unit: "bag", sizes: [weight, area, pieces] },
+  masonry: { unit: "bag", sizes: [weight, made, area, pieces] },
   fasteners: { unit: "box", sizes: [pieces, weight, inch("length")] },
   other: { unit: "each", sizes: [foot("length"), area, pieces] },
 };
@@ -37,9 +42,15 @@ const USUAL_UNIT: Readonly<Record<DimensionName, UnitCode>> = {
   length: "linear-foot",
   faceWidth: "linear-foot",
   faceLength: "linear-foot",
+  coverageWidth: "inch",
   coverage: "square-foot",
+  coverageLength: "linear-foot",
+  yield: "cubic-foot",
   pieces: "piece",
+  perLift: "piece",
   weight: "pound",
+  density: "pound-per-cubic-foot",
+  jambDepth: "inch",
 };
 
 /** The unit a category is usually bought by. */
@@ -57,7 +68,9 @@ export function sizeFields(category: Category): Readonly<{ first: SizeField[]; r
 /** The units a size can be given in. */
 export function unitsOfSize(name: DimensionName): UnitCode[] {
   if (name === "coverage") return ["square-foot", "square-metre", "square"];
-  if (name === "pieces") return ["piece"];
+  if (name === "pieces" || name === "perLift") return ["piece"];
+  if (name === "yield") return ["cubic-foot", "cubic-yard", "litre", "cubic-metre"];
+  if (name === "density") return ["pound-per-cubic-foot", "kilogram-per-cubic-metre"];
   if (name === "weight") return ["pound", "kilogram"];
   return ["inch", "linear-foot", "millimetre", "centimetre", "linear-metre"];
 }

@@ -63,6 +63,15 @@ export const FAULT_WORDS: Readonly<Record<FaultCode, string>> = {
   "not-a-triangle": "cannot close a triangle",
   "wing-too-wide": "must be less than the length of the main part",
   "no-room-for-studs": "leaves no room for studs between the plates",
+  "alternative-wrong-kind": "is of another kind than the required material",
+  "alternative-thinner": "is thinner or of a smaller nominal size than the required material",
+  "alternative-lower-grade": "is of a lower grade than the required material",
+  "alternative-wrong-hand": "is of another hand than the required material",
+  "alternative-wrong-jamb": "has another jamb depth than the required material",
+  "alternative-wrong-size": "is of another size than the required material",
+  "alternative-wrong-treatment": "lacks the treatment of the required material",
+  "alternative-not-comparable": "cannot be compared with the required material by what is known of both",
+  "stands-in-elsewhere": "would no longer do for a requirement that names it",
   "weight-unknown": "has no known weight to share by",
 };
 
