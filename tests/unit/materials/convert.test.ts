@@ -3,7 +3,7 @@ import { decimal, roundHalfUp } from "../../../lib/decimal.ts";
 import { convertFor, purchaseStep, roundUpToPurchase } from "../../../lib/materials/convert.ts";
 import type { Material } from "../../../lib/materials/material.ts";
 import type { UnitCode } from "../../../lib/measure/units.ts";
-import { lumber, someMaterial } from "../../support/some-material.ts";
+import { dimensions, lumber, someMaterial } from "../../support/some-material.ts";
 
 /** The value when it converts, else the reason why not. */
 function read(material: Material, value: string, from: UnitCode, to: UnitCode): string {
@@ -125,6 +125,78 @@ describe("a bundle", () => {
   });
 });
 
+describe("a panel with a thickness category", () => {
+  const sheet = someMaterial("sheet", {
+    faceWidth: "48 in",
+    faceLength: "96 in",
+    nominalThickness: "3/4 in",
+  });
+
+  test("is twice as much on the 3/8 in basis as of surface", () => {
+    expect(read(sheet, "1000", "sheet", "msf")).toBe("32");
+    expect(read(sheet, "1000", "sheet", "msf-3-8")).toBe("64");
+    expect(read(sheet, "1", "msf", "msf-3-8")).toBe("2");
+  });
+
+  test("is no real volume by its name, and without a category nothing on the 3/8 in basis", () => {
+    expect(read(sheet, "1", "sheet", "cubic-foot")).toBe("actual-size-unknown");
+    const bare = someMaterial("sheet", { faceWidth: "48 in", faceLength: "96 in", thickness: "3/4 in" });
+    expect(read(bare, "1", "sheet", "msf-3-8")).toBe("nominal-size-unknown");
+  });
+});
+
+describe("what covers less than its size", () => {
+  test("covers by the width it covers, not by its own", () => {
+    const panel = someMaterial("piece", { faceWidth: "38 in", coverageWidth: "36 in", length: "12.5 ft" });
+    expect(read(panel, "1", "piece", "square-foot")).toBe("37.5");
+    expect(
+      read(someMaterial("linear-foot", { coverageWidth: "36 in" }), "10", "linear-foot", "square-foot"),
+    ).toBe("30");
+  });
+
+  test("covers a run as stated for the whole bundle", () => {
+    const caps = someMaterial("bundle", { coverageLength: "20 ft", pieces: "30 pieces" });
+    expect(read(caps, "66", "linear-foot", "bundle")).toBe("3.3");
+    expect(read(caps, "1", "bundle", "linear-metre")).toBe("6.096");
+  });
+});
+
+describe("a bag that makes a volume", () => {
+  const mix = someMaterial("bag", { yield: "0.6 cu ft", weight: "80 lb" });
+
+  test("makes a cubic yard by forty-five", () => {
+    expect(read(mix, "1", "cubic-yard", "bag")).toBe("45");
+    expect(read(mix, "45", "bag", "pound")).toBe("3600");
+  });
+});
+
+describe("what weighs by its size", () => {
+  test("weighs by its actual section, not by its name", () => {
+    const stud = lumber("2x4", "8 ft", ["1.5 in", "3.5 in"]);
+    const wood = { ...stud, dimensions: { ...stud.dimensions, ...dimensions({ density: "36 pcf" }) } };
+    expect(roundHalfUp(decimal(read(wood, "144", "piece", "pound")), 20).toString()).toBe("1512");
+    expect(
+      read(
+        { ...wood, dimensions: { ...wood.dimensions, ...dimensions({ weight: "9 lb" }) } },
+        "2",
+        "piece",
+        "pound",
+      ),
+    ).toBe("18");
+  });
+
+  test("without a known section weighs nothing one could tell", () => {
+    expect(read(someMaterial("piece", { length: "8 ft", density: "36 pcf" }), "1", "piece", "pound")).toBe(
+      "actual-size-unknown",
+    );
+  });
+
+  test("is weighed or measured when it is sold loose", () => {
+    const gravel = someMaterial("cubic-yard", { density: "100 pcf" });
+    expect(roundHalfUp(decimal(read(gravel, "1", "cubic-yard", "pound")), 20).toString()).toBe("2700");
+  });
+});
+
 test("nails by the pound are counted by their weight", () => {
   const nails = someMaterial("pound", { weight: "0.02 lb" });
   expect(read(nails, "1000", "piece", "pound")).toBe("20");
@@ -141,6 +213,7 @@ describe("what can be bought", () => {
     expect(purchaseStep("linear-foot").toString()).toBe("1");
     expect(purchaseStep("mbf").toString()).toBe("0.001");
     expect(purchaseStep("msf").toString()).toBe("0.001");
+    expect(purchaseStep("msf-3-8").toString()).toBe("0.001");
   });
 
   test("is rounded up once", () => {

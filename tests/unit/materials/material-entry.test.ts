@@ -70,3 +70,33 @@ test("a recheck interval is a whole number of days, 1 to 3,650", () => {
 test("a change names only what changes", () => {
   expect(materialPatch.parse({ note: null })).toEqual({ note: null });
 });
+
+test("what a material is beside its sizes is chosen from what the trade knows", () => {
+  const door = { name: "Door", category: "doors", purchaseUnit: "each" };
+  const identity = {
+    hand: "Left reverse",
+    doorKind: "prehung",
+    grade: " No. 2 ",
+    treatment: "ground contact",
+  };
+  expect(materialEntry.parse({ ...door, identity }).identity).toEqual({
+    hand: "left-reverse",
+    doorKind: "prehung",
+    grade: "No. 2",
+    treatment: "ground-contact",
+  });
+  expect(codes({ identity: { hand: "middle", colour: "red" } })).toEqual([
+    "identity.hand unknown-choice",
+    "identity.colour unknown-field",
+  ]);
+});
+
+test("each figure may say where it was read, and only figures", () => {
+  const parsed = materialEntry.parse({ ...SHEET, shelfLifeDays: 90, sources: { weight: "the wrapper" } });
+  expect(parsed).toMatchObject({ shelfLifeDays: 90, sources: { weight: "the wrapper" } });
+  expect(codes({ sources: { name: "the tag" } })).toEqual(["sources.name unknown-field"]);
+});
+
+test("nothing known is nothing said", () => {
+  expect(materialEntry.parse(SHEET)).toMatchObject({ identity: {}, sources: {}, shelfLifeDays: null });
+});

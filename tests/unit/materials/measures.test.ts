@@ -30,3 +30,14 @@ test("the purchase unit is not named twice", () => {
   const felt = someMaterial("square", { coverage: "1 square" }, { category: "roofing" });
   expect(measuresOf(felt)).toEqual(["square", "square-foot", "square-metre"]);
 });
+
+test("a panel with a thickness category can be read on the 3/8 in basis too", () => {
+  const sizes = { faceWidth: "4 ft", faceLength: "8 ft", nominalThickness: "1/2 in" };
+  const sheet = someMaterial("sheet", sizes, { category: "sheet-goods" });
+  expect(measuresOf(sheet)).toEqual(["sheet", "square-foot", "square-metre", "msf", "msf-3-8"]);
+});
+
+test("a bag of concrete can be read by what it makes and what it weighs", () => {
+  const mix = someMaterial("bag", { yield: "0.6 cu ft", weight: "80 lb" }, { category: "masonry" });
+  expect(measuresOf(mix)).toEqual(["bag", "kilogram", "pound", "cubic-foot", "cubic-yard", "cubic-metre"]);
+});

@@ -23,6 +23,8 @@ test.each([
   ["lbs", "pound"],
   ["EA", "each"],
   ["pcs", "piece"],
+  ["MSF 3/8", "msf-3-8"],
+  ["lb/ft3", "pound-per-cubic-foot"],
 ])("%j means %s", (text, unit) => {
   expect(unitNamed(text)).toBe(unit);
 });
