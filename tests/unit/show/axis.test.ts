@@ -18,7 +18,7 @@ test("one value alone still has an axis around it", () => {
 });
 
 test("prices near nothing do not reach below zero", () => {
-  expect(ticks("0.01", "0.4")[0]).toBe("0");
+  expect(ticks("0.001", "0.4")[0]).toBe("0");
 });
 
 test("cents have an axis in cents", () => {

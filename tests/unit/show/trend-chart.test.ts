@@ -84,9 +84,9 @@ test("prices in another currency are no part of the chart", () => {
 
 test("names beside the ends of two lines do not cover each other", () => {
   const lines = chart([
+    point("40", { seenOn: daysAgo(9) }),
     point("30"),
     point("30.05", { storeId: "far", storeName: "Far" }),
-    point("40"),
   ])?.lines;
   const [one = 0, other = 0] = lines?.map(({ label }) => label) ?? [];
   expect(Math.abs(one - other)).toBeGreaterThan(0.5);
