@@ -17,6 +17,7 @@ import { idAsked } from "../../_workspace/id-asked.ts";
 import { namesOf } from "../../_workspace/names-of.ts";
 import { scopeSeen } from "../../_workspace/workspace-seen.ts";
 import { Answer } from "./answer.tsx";
+import { Basket } from "./basket.tsx";
 import { BuyTable } from "./buy-table.tsx";
 import { Done } from "./done.tsx";
 import { LotsTable } from "./lots-table.tsx";
@@ -95,6 +96,7 @@ export default async function ProjectPage({ params, searchParams }: Props) {
             names={names}
             requirementIds={new Set(own.map((need) => need.id))}
           />
+          <Basket projectId={id} day={day} today={today} query={searchParams} />
           <Caution>{t("caution")}</Caution>
         </>
       )}

@@ -13,6 +13,7 @@ import { idAsked } from "../../../_workspace/id-asked.ts";
 import { scopeSeen } from "../../../_workspace/workspace-seen.ts";
 import { archiveStoreForm, changeStoreForm, restoreStoreForm } from "../actions.ts";
 import { StoreFields } from "../store-fields.tsx";
+import { Levels } from "./levels.tsx";
 
 export const dynamic = "force-dynamic";
 
@@ -43,6 +44,7 @@ export default async function StorePage({ params }: PageProps<"/settings/stores/
         <StoreFields store={store} valuation={await valuationOf(scope)} />
         <Button pending={ui("saving")}>{t("save")}</Button>
       </Form>
+      {archived === null ? <Levels storeId={store.id} /> : null}
       <Part title={archived === null ? s("archive") : s("restore")} note={t("inUse")}>
         <form action={archived === null ? archiveStoreForm : restoreStoreForm}>
           <input type="hidden" name="id" value={store.id} />
