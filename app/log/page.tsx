@@ -69,6 +69,9 @@ export default async function LogPage({ searchParams }: Readonly<{ searchParams:
       <p>
         <Link href="/materials/new">{words.newMaterial}</Link>
       </p>
+      <p>
+        <Link href="/bills/new">{words.enterReceipt}</Link>
+      </p>
     </>
   );
 }

@@ -133,6 +133,7 @@ export const LOG_WORDS = {
     noMaterialsText: "A price is the price of something: add the material once, then log it in seconds.",
     addMaterial: "Add a material",
     newMaterial: "Not in the list? Add a material",
+    enterReceipt: "Enter a whole receipt",
   },
 } as const;
 

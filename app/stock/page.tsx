@@ -1,4 +1,5 @@
 import type { Metadata } from "next";
+import Link from "next/link";
 import { getLocale, getTranslations } from "next-intl/server";
 import { savingsFacts } from "../../lib/data/facts.ts";
 import { lotsOf } from "../../lib/data/lots.ts";
@@ -62,7 +63,13 @@ export default async function StockPage({ searchParams }: Readonly<{ searchParam
                 b: said,
               })
         }
-        aside={texts.length === 0 ? null : record("plain")}
+        aside={
+          <>
+            <LinkButton href="/bills/new">{t("enterReceipt")}</LinkButton>
+            {texts.length === 0 ? null : record("plain")}
+            <Link href="/bills">{t("receipts")}</Link>
+          </>
+        }
       />
       {texts.length === 0 ? (
         <EmptyState title={t("emptyTitle")} action={record("main")}>

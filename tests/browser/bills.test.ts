@@ -1,0 +1,164 @@
+import type { Locator, Page } from "@playwright/test";
+import { axe, fitsAcross, open, shot } from "./support/page.ts";
+import { LAPTOP, NARROW, PHONE } from "./support/sizes.ts";
+import { stored, storedSheet } from "./support/stored.ts";
+import { expect, test } from "./support/test.ts";
+
+// One story in order: what an earlier test stored, a later one uses.
+test.describe.configure({ mode: "serial" });
+
+const keep = (page: Page) => page.getByRole("button", { name: "Keep it" });
+const totals = (page: Page) => page.getByRole("region", { name: "What it comes to" });
+const line = (page: Page, number: number) => page.getByRole("group", { name: `Line ${number}`, exact: true });
+const amount = (page: Page, name: string) =>
+  totals(page).locator("dl > div").filter({ hasText: name }).locator("dd");
+
+async function fillMaterial(page: Page, at: Locator, name: string) {
+  await at.getByLabel("Material", { exact: true }).fill(name);
+  await page.getByRole("option", { name }).click();
+}
+
+type Typed = Readonly<{ material?: string; text?: string; quantity: string; unit?: string; price: string }>;
+async function fillLine(page: Page, number: number, { material, text, quantity, unit, price }: Typed) {
+  const at = line(page, number);
+  if (material !== undefined) await fillMaterial(page, at, material);
+  if (text !== undefined) await at.getByLabel("Or in words").fill(text);
+  await at.getByLabel("Quantity", { exact: true }).fill(quantity);
+  if (unit !== undefined) await at.getByLabel("Unit", { exact: true }).selectOption(unit);
+  await at.getByLabel("Price", { exact: true }).fill(price);
+}
+
+test("without a store the screen says why one comes first", async ({ page }) => {
+  await open(page, "/bills/new");
+  await expect(page.getByText("First, a store")).toBeVisible();
+  await axe(page);
+  await open(page, "/bills");
+  await expect(page.getByText("No receipt yet")).toBeVisible();
+  await axe(page);
+});
+
+test.describe("on a phone", () => {
+  test.use({ viewport: PHONE, hasTouch: true });
+
+  // 8 x 41.98 = 335.84; 3 for 20.00: 12 are 80.00; 5 x 8.25 less 10 % = 37.13 (37.125); 2 x 6.49 = 12.98; 24.99; 4.50:
+  // 495.44, delivery 35.00: 530.44. GST 26.522 -> 26.52; QST 52.91139 -> 52.91; in all 609.87.
+  test("a receipt of six lines with two taxes comes to its printed total", async ({ page, request }) => {
+    await stored(request, "stores", { name: "Kestrel Hill Supply", taxRegion: "CA-QC", currency: "CAD" });
+    await storedSheet(request, "Spruce plywood 1/2 in, 4x8");
+    const lumber = { category: "dimensional-lumber", purchaseUnit: "piece" };
+    await stored(request, "materials", { name: "Spruce 2x4, 8 ft", ...lumber });
+    await open(page, "/stock");
+    await page.getByRole("link", { name: "Enter a receipt" }).click();
+    await expect(page.getByText("Nothing to add up yet")).toBeVisible();
+    await fillLine(page, 1, { material: "Spruce plywood 1/2 in, 4x8", quantity: "8", price: "41.98" });
+    await expect(line(page, 1)).toContainText("= 335.84");
+    await fillLine(page, 2, { material: "Spruce 2x4, 8 ft", quantity: "12", price: "20.00" });
+    await line(page, 2).getByText("More about line 2").click();
+    await line(page, 2).getByLabel("The price is for so many").fill("3");
+    await expect(line(page, 2)).toContainText("= 80.00");
+    const add = page.getByRole("button", { name: "Add a line" });
+    await add.click();
+    await fillLine(page, 3, { text: "Screws, 3 in", quantity: "5", unit: "box", price: "8.25" });
+    await line(page, 3).getByText("More about line 3").click();
+    await line(page, 3).getByLabel("Discount, percent").fill("10");
+    await add.click();
+    await fillLine(page, 4, { text: "Adhesive", quantity: "2", price: "6.49" });
+    await add.click();
+    await fillLine(page, 5, { text: "Blade", quantity: "1", price: "24.99" });
+    await add.click();
+    await fillLine(page, 6, { text: "Cutting", quantity: "1", price: "4.50" });
+    // Nothing typed before was lost by adding lines.
+    await expect(line(page, 1).getByLabel("Material", { exact: true })).toHaveValue(
+      "Spruce plywood 1/2 in, 4x8",
+    );
+    await expect(line(page, 3)).toContainText("= 37.13");
+    const fee = page.getByRole("group", { name: "Fee 1" });
+    await fee.getByLabel("What for").fill("Delivery");
+    await fee.getByLabel("Amount", { exact: true }).fill("35");
+    await expect(amount(page, "Lines")).toHaveText("495.44");
+    await expect(amount(page, "GST 5 %")).toHaveText("26.52");
+    await expect(amount(page, "QST 9.975 %")).toHaveText("52.91");
+    await expect(amount(page, "Total")).toHaveText("609.87 CAD");
+    await page.getByLabel("Total printed on it").fill("609.90");
+    await expect(totals(page)).toContainText("The printed total is +0.03 off. No way of rounding meets it");
+    await page.getByLabel("Total printed on it").fill("609.87");
+    await expect(totals(page)).toContainText("Comes to the printed 609.87, to the cent.");
+    await axe(page);
+    await fitsAcross(page);
+    await shot(page, "receipt-phone");
+    await keep(page).click();
+    await expect(page.getByText("Kept. 2 lots and 2 prices made of it.")).toBeVisible();
+    await expect(totals(page)).toContainText("Comes to the printed 609.87, to the cent.");
+    await axe(page);
+    await fitsAcross(page);
+    await page.getByRole("link", { name: "Lot", exact: true }).first().click();
+    await expect(page.getByRole("heading", { level: 1, name: "Spruce plywood 1/2 in, 4x8" })).toBeVisible();
+  });
+
+  test("a cent off is explained by the seller's rounding, and the next receipt remembers it", async ({
+    page,
+  }) => {
+    await open(page, "/bills/new");
+    // QST: 9.975 % of 0.10 is 0.009975 and of 0.25 is 0.0249375; GST 0.005 and 0.0125.
+    await fillLine(page, 1, { text: "Washer", quantity: "1", price: "0.10" });
+    await fillLine(page, 2, { text: "Bolt", quantity: "1", price: "0.25" });
+    await expect(amount(page, "Total")).toHaveText("0.40 CAD"); // 0.35 + 0.0175 -> 0.02 + 0.0349 -> 0.03
+    await page.getByLabel("Total printed on it").fill("0.41");
+    await expect(totals(page)).toContainText("It is met when tax is rounded");
+    await page.getByLabel("Tax is rounded").selectOption({ label: "on each line, all taxes together" });
+    await page.getByLabel("Total printed on it").fill("0.40");
+    await keep(page).click();
+    await expect(page.getByText("Kept. No lot and no price made of it.")).toBeVisible();
+    await open(page, "/bills/new");
+    await expect(page.getByLabel("Tax is rounded")).toHaveValue("per-line-together");
+  });
+});
+
+test("what cannot be kept is named at its line, and everything typed stays", async ({ page }) => {
+  await open(page, "/bills/new");
+  await fillLine(page, 2, { text: "Hinge", quantity: "1.2.3", price: "-4" });
+  await page.getByRole("button", { name: "Add a line" }).click();
+  await fillLine(page, 3, { text: "Latch", quantity: "2", price: "6" });
+  await keep(page).click();
+  const faults = page.getByRole("main").getByRole("alert");
+  await expect(faults.getByRole("listitem")).toHaveText([/^Line 2, Quantity: /, /^Line 2, Price: /]);
+  await expect(line(page, 2).getByLabel("Quantity", { exact: true })).toHaveValue("1.2.3");
+  await expect(line(page, 3).getByLabel("Or in words")).toHaveValue("Latch");
+  await expect(amount(page, "Lines")).toHaveText("12.00");
+  await axe(page);
+});
+
+test("a quote is kept as an offer until its last day", async ({ page }) => {
+  await page.setViewportSize(LAPTOP);
+  await open(page, "/bills/new");
+  await page.getByLabel("Quote").check();
+  await fillLine(page, 1, { material: "Spruce plywood 1/2 in, 4x8", quantity: "40", price: "38.50" });
+  await keep(page).click();
+  await expect(page.getByRole("main").getByRole("alert")).toContainText("Holds until");
+  await page.getByLabel("Holds until").fill("2090-01-31");
+  await axe(page);
+  await keep(page).click();
+  await expect(page.getByText("Kept. No lot and one price made of it.")).toBeVisible();
+  await expect(page.getByText("Holds until Jan 31, 2090.")).toBeVisible();
+});
+
+test("a receipt taken back takes its lots along, and comes back with them", async ({ page }) => {
+  await page.setViewportSize(NARROW);
+  await open(page, "/bills");
+  await fitsAcross(page);
+  await axe(page);
+  await page
+    .getByRole("link", { name: /Kestrel Hill Supply/ })
+    .last()
+    .click();
+  await page.getByRole("button", { name: "Take it back, with its prices and lots" }).click();
+  await expect(page.getByText("Taken back, with the prices and lots it made.")).toBeVisible();
+  await axe(page);
+  await open(page, "/stock");
+  await expect(page.getByText("Nothing is in stock.")).toBeVisible();
+  await page.goBack();
+  await page.getByRole("button", { name: "Bring it back" }).click();
+  await expect(page.getByText("Brought back, with its prices and lots.")).toBeVisible();
+  await open(page, "/stock");
+  await expect(page.getByRole("link", { name: "Spruce plywood 1/2 in, 4x8" })).toBeVisible();
+});
