@@ -1,5 +1,6 @@
 import { writeFileSync } from "node:fs";
 import { outcome } from "./outcome.mjs";
+import { plain } from "./plain.mjs";
 
 /** A Playwright reporter that writes what came of the tests to the file RUN_REPORT names. */
 export default class OutcomeReporter {
@@ -33,6 +34,3 @@ function reasonOf({ status, errors }) {
     ? status
     : errors.map(({ message, value }) => plain(message ?? value ?? "")).join("\n");
 }
-
-const ESCAPE = String.fromCharCode(27);
-const plain = (text) => text.replaceAll(new RegExp(`${ESCAPE}\\[[0-9;]*m`, "g"), "");

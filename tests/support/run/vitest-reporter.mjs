@@ -1,5 +1,6 @@
 import { writeFileSync } from "node:fs";
 import { outcome } from "./outcome.mjs";
+import { plain } from "./plain.mjs";
 
 const REMARK = /^not compared: /;
 
@@ -48,6 +49,3 @@ function reasonOf(error) {
   const place = first ? `\nat ${first.file}:${first.line}` : "";
   return `${error.name ?? "Error"}: ${error.message}${error.diff ? `\n${plain(error.diff)}` : ""}${place}`;
 }
-
-const ESCAPE = String.fromCharCode(27);
-const plain = (text) => text.replaceAll(new RegExp(`${ESCAPE}\\[[0-9;]*m`, "g"), "");
