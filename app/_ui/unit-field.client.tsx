@@ -21,6 +21,7 @@ export type UnitFieldProps = Readonly<{
 export function UnitField({ name, label, unitLabel, hint, start = "", startUnit, units }: UnitFieldProps) {
   const { id, value, fault } = useField(name, start);
   const unit = useField(`${name}.unit`, startUnit);
+  const only = units.length === 1 ? (units[0] ?? null) : null;
   return (
     <FieldFrame id={id} label={label} hint={hint} fault={fault ?? unit.fault}>
       <div className={style.joined}>
@@ -34,15 +35,23 @@ export function UnitField({ name, label, unitLabel, hint, start = "", startUnit,
           aria-invalid={fault !== null}
           aria-describedby={describedBy(id, { hint: Boolean(hint), fault: (fault ?? unit.fault) !== null })}
         />
-        <select
-          id={unit.id}
-          name={`${name}.unit`}
-          className={style.input}
-          defaultValue={unit.value}
-          aria-label={unitLabel}
-        >
-          <Options choices={units} />
-        </select>
+        {only === null ? null : (
+          <>
+            <input type="hidden" name={`${name}.unit`} value={only.value} />
+            <span className={style.beside}>{only.label}</span>
+          </>
+        )}
+        {only !== null ? null : (
+          <select
+            id={unit.id}
+            name={`${name}.unit`}
+            className={style.input}
+            defaultValue={unit.value}
+            aria-label={unitLabel}
+          >
+            <Options choices={units} />
+          </select>
+        )}
       </div>
     </FieldFrame>
   );
