@@ -36,7 +36,7 @@ function size(
 /**
  * Nominal to dressed size of common softwood lumber, in inches. The width of an 8 loses three quarters, not a half.
  * Source: PS 20 American Softwood Lumber Standard, as tabulated in "Softwood Lumber Dimensions" (engineering reference
- * page); 5/4x6 from memory.
+ * page); those without a weight per foot from memory.
  */
 export const DRESSED_SIZES: readonly DressedSize[] = [
   size("1x2", ["1", "2"], ["0.75", "1.5"], "0.27"),
@@ -52,6 +52,11 @@ export const DRESSED_SIZES: readonly DressedSize[] = [
   size("2x12", ["2", "12"], ["1.5", "11.25"], "4.10"),
   size("4x4", ["4", "4"], ["3.5", "3.5"], "2.98"),
   size("5/4x6", ["1.25", "6"], ["1", "5.5"], null),
+  size("1x3", ["1", "3"], ["0.75", "2.5"], null),
+  size("2x2", ["2", "2"], ["1.5", "1.5"], null),
+  size("2x3", ["2", "3"], ["1.5", "2.5"], null),
+  size("4x6", ["4", "6"], ["3.5", "5.5"], null),
+  size("6x6", ["6", "6"], ["5.5", "5.5"], null),
 ];
 
 /** The dressed size of a nominal one ("2x4"), or null when it is not in the table: never computed by a rule of thumb. */

@@ -1,6 +1,6 @@
 import { ONE } from "../decimal.ts";
 import type { PurchaseUnit } from "../measure/units.ts";
-import { convertFor } from "./convert.ts";
+import { type Conversion, convertFor } from "./convert.ts";
 import type { Category, Material } from "./material.ts";
 
 const BY_AREA: readonly PurchaseUnit[] = ["square-foot", "square-metre"];
@@ -18,9 +18,14 @@ const USUAL: Readonly<Record<Category, readonly PurchaseUnit[]>> = {
   siding: [...BY_AREA, "square", ...BY_LENGTH],
   insulation: [...BY_AREA, ...BY_LENGTH],
   masonry: ["piece", ...BY_AREA, ...BY_MASS, ...BY_VOLUME],
-  fasteners: ["piece", ...BY_MASS, ...BY_LENGTH],
-  other: [...BY_LENGTH, ...BY_AREA, ...BY_MASS, ...BY_VOLUME],
+  fasteners: ["piece", ...BY_MASS],
+  other: [...BY_LENGTH, ...BY_AREA, ...BY_MASS],
 };
+
+/** A piece that is the unit itself by another word says nothing new. */
+function saysMore(unit: PurchaseUnit, read: Conversion): boolean {
+  return read.ok && !(unit === "piece" && read.value.equals(ONE));
+}
 
 /**
  * The units a price of a material can sensibly be read in: its purchase unit first, then its category's usual measures
@@ -29,7 +34,7 @@ const USUAL: Readonly<Record<Category, readonly PurchaseUnit[]>> = {
 export function measuresOf(material: Material): PurchaseUnit[] {
   const one = { value: ONE, unit: material.purchaseUnit };
   const reachable = USUAL[material.category].filter(
-    (unit) => unit !== material.purchaseUnit && convertFor(material, one, unit).ok,
+    (unit) => unit !== material.purchaseUnit && saysMore(unit, convertFor(material, one, unit)),
   );
   return [material.purchaseUnit, ...reachable];
 }

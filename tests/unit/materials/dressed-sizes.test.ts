@@ -22,6 +22,13 @@ test("every dressed size is smaller than its nominal one", () => {
   }
 });
 
-test("only the size set down from memory is marked so", () => {
-  expect(DRESSED_SIZES.filter((size) => size.fromMemory).map((size) => size.name)).toEqual(["5/4x6"]);
+test("the sizes set down from memory are marked so", () => {
+  expect(DRESSED_SIZES.filter((size) => size.fromMemory).map((size) => size.name)).toEqual([
+    "5/4x6",
+    "1x3",
+    "2x2",
+    "2x3",
+    "4x6",
+    "6x6",
+  ]);
 });
