@@ -5,7 +5,7 @@ import { LOT_ORIGINS } from "../../lib/stock/lot.ts";
 import { amountWords } from "../_words/amount-words.ts";
 import { currencyChoices } from "../_words/currency-choices.ts";
 import { unitWords } from "../_words/unit-words.ts";
-import type { LotFieldsProps } from "./lot-fields.client.tsx";
+import type { LotFieldsProps } from "./lot-field-props.ts";
 import { lotWords } from "./lot-words.ts";
 
 type Choices = Pick<

@@ -5,7 +5,7 @@ import { ChoiceField, PickField } from "../_ui/choice-field.client.tsx";
 import { DayField, Field } from "../_ui/field.client.tsx";
 import { More } from "../_ui/more.tsx";
 import { RowFields, Rows, rowKey } from "../_ui/rows.tsx";
-import type { LotFieldsProps } from "./lot-fields.client.tsx";
+import type { LotFieldsProps } from "./lot-field-props.ts";
 
 /** Fees a receipt may list beside the price: so many rows are offered. */
 const FEE_ROWS = [0, 1] as const;

@@ -3,7 +3,7 @@ import { dayText } from "../../lib/show/day-text.ts";
 import type { NeedText } from "../../lib/show/needs-of.ts";
 import { unitWords } from "../_words/unit-words.ts";
 import type { Names } from "../_workspace/names-of.ts";
-import type { LotNeed } from "./lot-fields.client.tsx";
+import type { LotNeed } from "./lot-field-props.ts";
 
 /** Needs as choices of a field: the project, how much is open, by when. */
 export async function needChoices(needs: readonly NeedText[], names: Names): Promise<LotNeed[]> {
