@@ -22,6 +22,7 @@ test("tubes are circles, as many as stated", () => {
   expect(lined(reckoned("tube", tubes), "concrete")).toEqual(["18.849556 cubic-foot"]);
   const plan = viewOf(reckoned("tube", tubes), "plan");
   expect(plan.box.width).toBeCloseTo(12, 9);
+  expect(plan.box.height).toBeCloseTo(12, 9);
   expect(plan.spans[0]?.value).toBe(12);
 });
 
@@ -32,5 +33,14 @@ test("no thickness, no runs and half a tube are refused", () => {
   expect(refused("footing", { runs: [], width: "1 ft", depth: "1 ft" })).toEqual(["inputs.runs missing"]);
   expect(refused("tube", { diameter: "8 in", height: "4 ft", count: "1.5" })).toEqual([
     "inputs.count not-whole",
+  ]);
+});
+
+test("footings are drawn a width apart", () => {
+  const footing = { runs: [{ length: "32 ft" }, { length: "21 ft" }], width: "18 in", depth: "8 in" };
+  const { polygons } = viewOf(reckoned("footing", footing), "plan");
+  expect(polygons.map(({ points }) => [String(points[0]), String(points[2])])).toEqual([
+    ["0,0", "384,18"],
+    ["0,36", "252,54"],
   ]);
 });

@@ -25,3 +25,7 @@ test("the box of a view holds everything in it", () => {
 test("a dimension line knows its length", () => {
   expect(span("side", [0, 0], [3, 4]).value).toBe(5);
 });
+
+test("a rectangle goes around from its upper left corner", () => {
+  expect(rectangle("wall", [1, 2], 10, 20).points.map(String)).toEqual(["1,2", "11,2", "11,22", "1,22"]);
+});

@@ -26,6 +26,8 @@ test("an L of 40 x 24 ft with a 16 x 12 ft wing is its two rectangles along the 
   expect(measured(roof, "hips")).toBe("84 linear-foot");
   expect(measured(roof, "valleys")).toBe("12 linear-foot");
   expect(measured(roof, "eaves")).toBe("152 linear-foot");
+  expect(measured(roof, "rafterLength")).toBe("13.416408 linear-foot");
+  expect(lined(roof, "valleyRafters")).toEqual(["1 piece at 12 linear-foot"]);
 });
 
 test("its hips are three of the main part, two of the wing and the rest of the fourth", () => {

@@ -35,3 +35,8 @@ test("the last panel is drawn as wide as it is bought", () => {
   expect(drawn(view, "panel")).toBe(15);
   expect(view.box.width).toBe(504);
 });
+
+test("an eave of whole panels is drawn with no panel too many", () => {
+  const whole = { ...panels, slopes: [{ eave: "36 ft", slopeLength: "10 ft" }] };
+  expect(drawn(viewOf(reckoned("metal-panels", whole), "elevation"), "panel")).toBe(13);
+});

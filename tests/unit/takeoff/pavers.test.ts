@@ -25,6 +25,15 @@ test("a joint makes fewer pavers", () => {
   expect(lined(reckoned("pavers", { ...patio, joint: "1/8" }), "pavers", 2)).toEqual(["515.58 piece"]);
 });
 
+test("joints are drawn a paver and a joint apart", () => {
+  const plan = viewOf(reckoned("pavers", { ...patio, joint: "1/8" }), "plan");
+  const second = plan.strokes.filter(({ from }) => from.includes(8.125) || from.includes(4.125));
+  expect(second.map(({ from, to }) => [String(from), String(to)])).toEqual([
+    ["8.125,0", "8.125,120"],
+    ["0,4.125", "144,4.125"],
+  ]);
+});
+
 test("without a bed there is no line for sand", () => {
   expect(lined(reckoned("pavers", { ...patio, sandDepth: "0" }), "beddingSand")).toEqual([]);
 });

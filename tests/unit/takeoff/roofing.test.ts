@@ -31,3 +31,8 @@ test("no area and a negative edge are refused", () => {
     "inputs.rakes negative",
   ]);
 });
+
+test("the edges lie one under another below the square", () => {
+  const parts = viewOf(reckoned("roofing", { ...roof, slopedArea: "100" }), "parts");
+  expect(parts.spans.map(({ from }) => Math.round(from[1]))).toEqual([132, 144, 156, 168]);
+});

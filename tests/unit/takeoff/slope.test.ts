@@ -26,6 +26,7 @@ test.each([
   ["-4/12", "negative"],
   ["4/0", "not-a-slope"],
   ["1/0", "not-a-slope"],
+  ["3 1/0", "not-a-slope"],
   ["24+", "not-a-slope"],
   ["steep", "not-a-slope"],
   ["18°", "not-a-slope"],
