@@ -53,7 +53,9 @@ function storeOfBest(logged: LoggedPrice, best: Against): string | null {
 
 function lowestPart({ means }: LoggedPrice): LoggedPriceText["lowest"] {
   if (!means.price.known) return null;
-  if (means.observations === 0) return { kind: "first" };
+  // Earlier days only are counted (`lowestSince`): beside a price of the same day it is not the first one.
+  if (means.observations === 0)
+    return means.againstBestElsewhere === null && !means.going.known ? { kind: "first" } : null;
   if (means.lowestInMonths === null)
     return { kind: "ever", sightings: means.observations, months: means.knownMonths };
   return { kind: "since", months: means.lowestInMonths };

@@ -105,7 +105,8 @@ test("two shelf prices, one in US dollars, read all in while they are typed", as
   // 615.60 - 574.553 = 41.047
   await says(page, "574.55 CAD each, all in. 41.05 under Kestrel Hill Supply.");
   await press(page, "Keep this price");
-  await says(page, "The lowest of 1 prices seen");
+  // 3 x 615.60 - 3 x 574.553 = 1846.80 - 1723.66
+  await says(page, "Buying all 3 here is 123.14 CAD under the best offers elsewhere.");
 });
 
 test("the special among the three: what it means, and bought two of it", async ({ page }) => {

@@ -80,3 +80,8 @@ test("the open needs are listed by their day, covered ones are not", () => {
   expect(found.needs.map(({ requirementId }) => requirementId)).toEqual(["soon", "late"]);
   expect(found.open.toFixed()).toBe("14");
 });
+
+test("beside another store's price of the same day it is not called the first one", () => {
+  const { text } = meaning(observation("24.50"), [observation("26.00", { storeId: "far" })]);
+  expect([text.lowest, text.best?.by]).toEqual([null, "1.50"]);
+});
