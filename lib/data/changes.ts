@@ -30,7 +30,7 @@ export function changesOf(
         : Prisma.sql`AND (c.row_id = ${of}::uuid OR ${of} IN (coalesce(c.after, c.before) ->> 'lot_id',
             coalesce(c.after, c.before) ->> 'observation_id', coalesce(c.after, c.before) ->> 'project_id',
             coalesce(c.after, c.before) ->> 'requirement_id', coalesce(c.after, c.before) ->> 'store_id',
-            coalesce(c.after, c.before) ->> 'bill_id'))`;
+            coalesce(c.after, c.before) ->> 'bill_id', coalesce(c.after, c.before) ->> 'takeoff_id'))`;
     const after = cursor === null ? Prisma.empty : Prisma.sql`AND c.id < ${cursor}::bigint`;
     const found = await rows<ChangeRow>(
       tx,

@@ -34,7 +34,8 @@ export type EntryTable =
   | "requirement"
   | "lot"
   | "stock_event"
-  | "bill";
+  | "bill"
+  | "takeoff";
 
 /** The hash an id was first received with, deleted ones too; null when the id is new. */
 export async function firstHash(tx: Tx, table: EntryTable, id: string): Promise<string | null> {

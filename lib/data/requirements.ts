@@ -73,21 +73,36 @@ export function addRequirement(
       if ((await projectWithin(tx, projectId)) === null) return NOT_THERE;
       const faults = await requirementFaults(tx, { ...entry, fresh: true });
       if (faults.length > 0) return refused(faults);
-      const workspace = await workspaceWithin(tx);
-      const { materialId, alternatives, validFrom, budgetUnitPrice, ...revision } = entry;
-      await tx.requirement.create({
-        data: { id, projectId, materialId, entryHash: hash },
-        select: { id: true },
-      });
-      await setRevision(tx, id, {
-        ...revision,
-        validFrom: validFrom ?? todayOf(workspace),
-        budgetUnitPrice: budgetUnitPrice === null ? null : money(budgetUnitPrice, workspace.homeCurrency),
-      });
-      await replaceAlternatives(tx, id, alternatives);
-      return stored(tx, id);
+      return addRequirementWithin(tx, { projectId, id, hash, takeoffId: null, takeoffLine: null }, entry);
     }),
   );
+}
+
+type Placed = Readonly<{
+  projectId: string;
+  id: string;
+  hash: string;
+  /** The takeoff it came of, and which line of it. */
+  takeoffId: string | null;
+  takeoffLine: string | null;
+}>;
+
+/** A requirement that has been checked, in a transaction. */
+export async function addRequirementWithin(
+  tx: Tx,
+  { id, hash, ...placed }: Placed,
+  entry: RequirementEntry,
+): Promise<Written<Requirement>> {
+  const workspace = await workspaceWithin(tx);
+  const { materialId, alternatives, validFrom, budgetUnitPrice, ...revision } = entry;
+  await tx.requirement.create({ data: { id, ...placed, materialId, entryHash: hash }, select: { id: true } });
+  await setRevision(tx, id, {
+    ...revision,
+    validFrom: validFrom ?? todayOf(workspace),
+    budgetUnitPrice: budgetUnitPrice === null ? null : money(budgetUnitPrice, workspace.homeCurrency),
+  });
+  await replaceAlternatives(tx, id, alternatives);
+  return stored(tx, id);
 }
 
 /** The figures in force on a day with a patch put over them; before the first revision, the first one's. */
@@ -121,27 +136,34 @@ export function reviseRequirement(
   id: string,
   patch: RequirementPatch,
 ): Promise<Written<Requirement>> {
-  return inWorkspace(scope, async (tx) => {
-    await tx.$queryRaw`SELECT 1 AS one FROM requirement WHERE id = ${id}::uuid FOR NO KEY UPDATE`;
-    const there = await requirementWithin(tx, id);
-    if (there === null) return NOT_THERE;
-    const { unit, alternatives, closedOn } = patch;
-    const faults = await requirementFaults(tx, {
-      materialId: there.materialId,
-      unit,
-      alternatives,
-      fresh: false,
-    });
-    if (faults.length > 0) return refused(faults);
-    const workspace = await workspaceWithin(tx);
-    const validFrom = patch.validFrom ?? todayOf(workspace);
-    const revision = revised(there, patch, validFrom, workspace.homeCurrency);
-    if (revision !== null) await setRevision(tx, id, revision);
-    if (alternatives !== undefined) await replaceAlternatives(tx, id, alternatives);
-    if (closedOn !== undefined)
-      await tx.requirement.updateMany({ where: { id }, data: { closedOn: dateOrNull(closedOn) } });
-    return stored(tx, id);
+  return inWorkspace(scope, (tx) => reviseRequirementWithin(tx, id, patch));
+}
+
+/** The same in a transaction. */
+export async function reviseRequirementWithin(
+  tx: Tx,
+  id: string,
+  patch: RequirementPatch,
+): Promise<Written<Requirement>> {
+  await tx.$queryRaw`SELECT 1 AS one FROM requirement WHERE id = ${id}::uuid FOR NO KEY UPDATE`;
+  const there = await requirementWithin(tx, id);
+  if (there === null) return NOT_THERE;
+  const { unit, alternatives, closedOn } = patch;
+  const faults = await requirementFaults(tx, {
+    materialId: there.materialId,
+    unit,
+    alternatives,
+    fresh: false,
   });
+  if (faults.length > 0) return refused(faults);
+  const workspace = await workspaceWithin(tx);
+  const validFrom = patch.validFrom ?? todayOf(workspace);
+  const revision = revised(there, patch, validFrom, workspace.homeCurrency);
+  if (revision !== null) await setRevision(tx, id, revision);
+  if (alternatives !== undefined) await replaceAlternatives(tx, id, alternatives);
+  if (closedOn !== undefined)
+    await tx.requirement.updateMany({ where: { id }, data: { closedOn: dateOrNull(closedOn) } });
+  return stored(tx, id);
 }
 
 async function setClosed(

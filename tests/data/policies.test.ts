@@ -7,6 +7,7 @@ import { addLot } from "../../lib/data/lots.ts";
 import { addObservation, correctObservation } from "../../lib/data/observations.ts";
 import { addRequirement } from "../../lib/data/requirements.ts";
 import { addStore } from "../../lib/data/stores.ts";
+import { addTakeoff } from "../../lib/data/takeoffs.ts";
 import { saveTaxRegion } from "../../lib/data/tax-regions.ts";
 import { decimal } from "../../lib/decimal.ts";
 import { taxRegionEntry } from "../../lib/tax/tax-region-entry.ts";
@@ -20,6 +21,7 @@ import {
   someObservationEntry,
   someRequirementEntry,
   someStoreEntry,
+  someTakeoffEntry,
   storedJob,
 } from "../support/stored-things.ts";
 
@@ -47,8 +49,11 @@ async function storedThings(scope: typeof mine) {
   const bought = someLotEntry(job.material.id, today, { paid: null, observationId: observed.id, payments });
   const lot = await accepted(addLot(scope, v7(), bought, { allocateTo: requirement.id }));
   const bill = await accepted(addBill(scope, v7(), someBillEntry(job.material.id, job.store.id, today)));
+  const takeoff = await accepted(
+    addTakeoff(scope, job.project.id, v7(), someTakeoffEntry(job.material.id, today)),
+  );
   const [region] = await inWorkspace(scope, (tx) => tx.taxRegion.findMany({ select: { id: true } }));
-  return { ...job, store, requirement, observed, lot, bill, region: region?.id ?? "" };
+  return { ...job, store, requirement, observed, lot, bill, takeoff, region: region?.id ?? "" };
 }
 let things: Awaited<ReturnType<typeof storedThings>>;
 
@@ -171,6 +176,7 @@ const ALL_REFERENCES = [
   "project_status of project",
   "requirement of material",
   "requirement of project",
+  "requirement of takeoff",
   "requirement_alternative of material",
   "requirement_alternative of requirement",
   "requirement_revision of requirement",
@@ -178,6 +184,7 @@ const ALL_REFERENCES = [
   "stock_event of requirement",
   "store_discount of store",
   "store_import_charge of store",
+  "takeoff of project",
   "tax_component of tax_region",
 ];
 
@@ -190,6 +197,7 @@ test("the database itself refuses a reference into another workspace, even from 
     requirement: things.requirement.id,
     lot: things.lot.id,
     bill: things.bill.id,
+    takeoff: things.takeoff.id,
     tax_region: things.region,
   };
   const client = new pg.Client({ connectionString: url });

@@ -14,6 +14,7 @@ import { observationEntry } from "../../lib/prices/observation-entry.ts";
 import { storeEntry } from "../../lib/prices/store-entry.ts";
 import { projectEntry } from "../../lib/projects/project-entry.ts";
 import { requirementEntry } from "../../lib/projects/requirement-entry.ts";
+import { takeoffNeedsEntry } from "../../lib/projects/takeoff-needs.ts";
 import { lotEntry } from "../../lib/stock/lot-entry.ts";
 import { stockEventEntry } from "../../lib/stock/stock-event-entry.ts";
 
@@ -99,6 +100,17 @@ export function someBillEntry(materialId: string, storeId: string, on: LocalDate
   const lines = [{ materialId, quantity: "10", unit: "sheet", price: { amount: "30.00" } }];
   const fees = [{ name: "Delivery", amount: "20.00", taxable: true }];
   return billEntry.parse({ storeId, on, currency: "CAD", lines, fees, ...given });
+}
+
+/** Two doors counted, to be bought as a material bought by the piece, sheet or each. */
+export function someTakeoffEntry(materialId: string, neededBy: LocalDate) {
+  const takeoff = {
+    calculator: "counts",
+    system: "imperial",
+    inputs: { items: [{ name: "Door", count: "2" }] },
+  };
+  const needs = [{ line: "counted door", id: v7(), materialId }];
+  return takeoffNeedsEntry.parse({ takeoff, neededBy, needs });
 }
 
 export function someEvent(kind: string, quantity: string, on: LocalDate, given: Given = {}) {
