@@ -3,7 +3,10 @@ import { delimiter, join } from "node:path";
 
 const NAMES = ["chromium", "chromium-browser", "chrome"];
 
-/** The Chromium of this computer (CHROMIUM, else the first of that name in PATH), or null. */
+/**
+ * The Chromium of this computer (CHROMIUM, else the first of that name in PATH), or null.
+ * @param {Readonly<Record<string, string | undefined>>} given
+ */
 export function chromiumPath(given = process.env) {
   const folders = (given.PATH ?? "").split(delimiter).filter((folder) => folder !== "");
   const places = folders.flatMap((folder) => NAMES.map((name) => join(folder, name)));
