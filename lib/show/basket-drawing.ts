@@ -2,7 +2,7 @@ import { daysBetween } from "../calendar/local-date.ts";
 import { decimal, HUNDRED } from "../decimal.ts";
 import type { BasketPoint, ProjectBasket } from "../exposure/basket.ts";
 import { placeOn, valueTicks } from "./axis.ts";
-import { monthText } from "./day-text.ts";
+import { dayText } from "./day-text.ts";
 import { figureText } from "./money-text.ts";
 
 /** The box of the drawing and the room at its edges. Units: its own. */
@@ -61,6 +61,6 @@ export function basketDrawing(basket: ProjectBasket, locale: string): BasketDraw
       label: figureText(tick, locale, 0, MOST_PLACES),
       base: tick.equals(HUNDRED),
     })),
-    ends: [monthText(basket.base, locale), monthText(basket.day, locale)],
+    ends: [dayText(basket.base, locale), dayText(basket.day, locale)],
   };
 }

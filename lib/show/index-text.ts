@@ -15,7 +15,11 @@ export function pointsText({ points }: IndexPoints, locale: string): string {
   return figureText(points, locale, INDEX_PLACES, INDEX_PLACES, true);
 }
 
-/** A percent change for reading, "+5.2%": always with its sign. Rounds: half up to INDEX_PLACES. */
+/** A percent change for reading, "+5.20%": always with its sign. Rounds: half up to INDEX_PLACES. */
 export function changeText({ percent }: PercentChange, locale: string): string {
-  return percentText(percent, locale, { signed: true, places: INDEX_PLACES });
+  return percentText(percent, locale, {
+    signed: true,
+    places: INDEX_PLACES,
+    least: INDEX_PLACES,
+  });
 }

@@ -13,8 +13,7 @@ export async function BasketDays({ days }: Readonly<{ days: readonly BasketDayRo
     <More title={t("days", { count: days.length })}>
       <Table
         caption={t("daysCaption")}
-        cards
-        least="36rem"
+        least="34rem"
         columns={[
           { key: "day", label: t("day") },
           { key: "level", label: t("level"), figures: true },

@@ -82,10 +82,10 @@ export async function Basket({ projectId, day, today, query }: BasketProps) {
           ]}
         />
       )}
+      <BasketBase projectId={projectId} base={base} day={day} asOf={day === today ? null : day} />
       {line === null ? null : <BasketLine line={line} label={t("lineLabel", text)} note={t("lineNote")} />}
       {now === null ? null : <BasketParts now={now} facts={facts} names={names} currency={currency} />}
       <BasketDays days={days} />
-      <BasketBase projectId={projectId} base={base} day={day} asOf={day === today ? null : day} />
     </Part>
   );
 }

@@ -175,6 +175,7 @@ describe("the usual base", () => {
     const statuses = [
       { status: "live", from: daysAgo(20) },
       { status: "planned", from: daysAgo(90) },
+      { status: "dropped", from: daysAgo(50) },
     ] as const;
     expect(usualBase(projectOf("job", { statuses }), TODAY)).toBe(daysAgo(90));
   });

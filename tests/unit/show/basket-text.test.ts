@@ -74,7 +74,7 @@ describe("a basket index as text", () => {
     expect(text(basketOf(atBase(JOB), atBase(JOB))).now).toMatchObject({
       way: "same",
       points: "0.00",
-      percent: "0%",
+      percent: "0.00%",
     });
   });
 
@@ -109,6 +109,10 @@ describe("a basket index as a line", () => {
       (BASKET_DRAWING.width - BASKET_DRAWING.right).toFixed(1),
     ]);
     expect(Number(y1)).toBeLessThan(Number(y0));
+    expect(Number(y1)).toBeGreaterThanOrEqual(BASKET_DRAWING.top);
+    expect(drawing?.grid.find(({ base }) => base)?.y).toBe(y0);
+    expect(Number(drawing?.grid[0]?.y)).toBe(BASKET_DRAWING.height - BASKET_DRAWING.bottom);
+    expect(drawing?.ends).toEqual(["Jan 2, 2026", "Feb 2, 2026"]);
     expect(drawing?.last).toEqual({ x: x1, y: y1 });
   });
 
