@@ -9,8 +9,11 @@ import {
   material,
   restoreMaterial,
 } from "../../lib/data/materials.ts";
+import { catalogued } from "../../lib/materials/catalogue/catalogue.ts";
+import { startedFrom } from "../../lib/materials/catalogue/entry.ts";
 import { DIMENSION_NAMES } from "../../lib/materials/material.ts";
 import { materialEntry, materialPatch } from "../../lib/materials/material-entry.ts";
+import { IDENTITY_NAMES } from "../../lib/show/identity-fields.ts";
 import { answer, writeChecked } from "../_forms/answer.ts";
 import { fieldNames } from "../_forms/field-names.ts";
 import { typed } from "../_forms/typed.ts";
@@ -27,20 +30,27 @@ async function names() {
     recheckDays: t("recheckDays"),
     exemptFrom: t("exemptFrom"),
     note: t("note"),
+    shelfLifeDays: t("shelfLifeDays"),
+    ...Object.fromEntries(IDENTITY_NAMES.map((name) => [`identity ${name}`, t(`identity.${name}`)])),
     ...Object.fromEntries(DIMENSION_NAMES.map((name) => [`dimensions ${name}`, t(`size.${name}`)])),
   });
 }
 
-/** Adds a material under the id its form was drawn with; then its page. */
+/** Adds a material under the id its form was drawn with, begun from the catalogue or not; then its page. */
 export async function addMaterialForm(previous: FormState, form: FormData): Promise<FormState> {
   const input = materialTyped(form, await getLocale());
+  const picked = catalogued(typed(form, "catalogue") ?? "");
   return answer(
     previous,
     form,
     await names(),
     () =>
       writeChecked(materialEntry, input, async (entry) =>
-        addMaterial(await scopeSeen(), typed(form, "id") ?? "", entry),
+        addMaterial(
+          await scopeSeen(),
+          typed(form, "id") ?? "",
+          picked === null ? entry : startedFrom(picked, entry),
+        ),
       ),
     ({ id }) => `/materials/${id}?done=added`,
   );

@@ -1,10 +1,5 @@
 import { getTranslations } from "next-intl/server";
-import {
-  CATEGORIES,
-  type Category,
-  type DimensionName,
-  type Material,
-} from "../../lib/materials/material.ts";
+import { CATEGORIES, type Category, type Material } from "../../lib/materials/material.ts";
 import { type SizeField, sizeFields, unitsOfSize, usualPurchaseUnit } from "../../lib/show/size-fields.ts";
 import { sizeTyped } from "../../lib/show/size-text.ts";
 import { ChoiceField, PickField } from "../_ui/choice-field.client.tsx";
@@ -12,10 +7,14 @@ import { Field } from "../_ui/field.client.tsx";
 import { RowFields, Rows } from "../_ui/rows.tsx";
 import { UnitField } from "../_ui/unit-field.client.tsx";
 import { unitChoices, unitWords } from "../_words/unit-words.ts";
+import { IdentityFields } from "./identity-fields.tsx";
+
+/** What a form can begin with. */
+export type MaterialStart = Omit<Material, "id" | "archivedOn">;
 
 export type MaterialFieldsProps = Readonly<{
-  /** null: a new material. */
-  material: Material | null;
+  /** What the fields begin with: a material, or an entry of the catalogue; null: nothing. */
+  material: MaterialStart | null;
   category: Category;
   /** The workspace's own recheck days. */
   recheckDays: number;
@@ -24,7 +23,10 @@ export type MaterialFieldsProps = Readonly<{
 }>;
 
 /** The sizes that have something in them stand in sight, whatever the category. */
-function inSight(category: Category, material: Material | null): { first: SizeField[]; rest: SizeField[] } {
+function inSight(
+  category: Category,
+  material: MaterialStart | null,
+): { first: SizeField[]; rest: SizeField[] } {
   const { first, rest } = sizeFields(category);
   const has = ({ name }: SizeField) => material?.dimensions[name] !== undefined;
   return { first: [...first, ...rest.filter(has)], rest: rest.filter((size) => !has(size)) };
@@ -37,14 +39,17 @@ export async function MaterialFields({ material, category, recheckDays, taxes }:
   const ui = await getTranslations("ui");
   const units = await unitWords();
   const { first, rest } = inSight(category, material);
+  const kept = material?.sources.shelfLifeDays;
   const sizeField = ({ name, unit }: SizeField) => {
-    const known = material?.dimensions[name as DimensionName];
+    const known = material?.dimensions[name];
+    const source = material?.sources[name];
     return (
       <UnitField
         key={name}
         name={`dimensions.${name}`}
         label={t(`size.${name}`)}
         unitLabel={ui("unitOf", { field: t(`size.${name}`) })}
+        hint={source === undefined ? undefined : t("source", { source })}
         start={known === undefined ? "" : sizeTyped(known)}
         startUnit={known?.unit ?? unit}
         units={unitsOfSize(name).map((one) => ({ value: one, label: units.short(one) }))}
@@ -74,11 +79,19 @@ export async function MaterialFields({ material, category, recheckDays, taxes }:
           <RowFields label={t("moreSizes")}>{rest.map(sizeField)}</RowFields>
         </details>
       </Rows>
+      <IdentityFields category={category} identity={material?.identity ?? {}} />
+      <Field
+        name="shelfLifeDays"
+        label={t("shelfLifeDays")}
+        hint={kept === undefined ? t("shelfLifeHint") : t("source", { source: kept })}
+        start={material?.shelfLifeDays?.toString() ?? ""}
+        inputMode="numeric"
+      />
       <Field
         name="recheckDays"
         label={t("recheckDays")}
         hint={t("recheckDaysHint", { days: recheckDays })}
-        start={material?.recheckDays === null ? "" : material?.recheckDays.toString()}
+        start={material?.recheckDays?.toString() ?? ""}
         inputMode="numeric"
       />
       <PickField

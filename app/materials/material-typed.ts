@@ -1,5 +1,6 @@
 import { DIMENSION_NAMES, type DimensionName } from "../../lib/materials/material.ts";
 import { quantityOf } from "../../lib/measure/quantity-text.ts";
+import { IDENTITY_NAMES } from "../../lib/show/identity-fields.ts";
 import { parseAmount } from "../../lib/show/parse-amount.ts";
 import { typed, typedAll, typedOrNull } from "../_forms/typed.ts";
 
@@ -23,6 +24,13 @@ export function materialTyped(form: FormData, locale: string) {
     category: typed(form, "category"),
     purchaseUnit: typed(form, "purchaseUnit"),
     dimensions: Object.fromEntries(sizes.filter(([, text]) => text !== undefined)),
+    identity: Object.fromEntries(
+      IDENTITY_NAMES.flatMap((name) => {
+        const text = typed(form, `identity.${name}`);
+        return text === undefined ? [] : [[name, text]];
+      }),
+    ),
+    shelfLifeDays: typedOrNull(form, "shelfLifeDays"),
     recheckDays: typedOrNull(form, "recheckDays"),
     exemptFrom: typedAll(form, "exemptFrom"),
     note: typedOrNull(form, "note"),

@@ -6,14 +6,17 @@ import type { UnitCode } from "../measure/units.ts";
 import { quantityText } from "./money-text.ts";
 import { sizeText } from "./size-text.ts";
 
-export type SizeRow = Readonly<{ name: DimensionName; text: string; unit: UnitCode }>;
+/** source: where the figure was read; null: nobody said. */
+export type SizeRow = Readonly<{ name: DimensionName; text: string; unit: UnitCode; source: string | null }>;
 export type MeasureRow = Readonly<{ unit: UnitCode; text: string; exact: string }>;
 
 /** The sizes a material was given, in the order of a form. Rounds: to three places where it is no fraction of an inch. */
 export function sizeRows(material: Material, locale: string): SizeRow[] {
   return DIMENSION_NAMES.flatMap((name) => {
     const size = material.dimensions[name];
-    return size === undefined ? [] : [{ name, text: sizeText(size, locale), unit: size.unit }];
+    if (size === undefined) return [];
+    const source = material.sources[name] ?? null;
+    return [{ name, text: sizeText(size, locale), unit: size.unit, source }];
   });
 }
 

@@ -1,5 +1,6 @@
 import { quantityOf } from "../../measure/quantity-text.ts";
 import type { PurchaseUnit } from "../../measure/units.ts";
+import { sourcesKept } from "../figures-kept.ts";
 import type { Identity } from "../identity.ts";
 import type { Category, DimensionName, Sources } from "../material.ts";
 import { type MaterialEntry, materialEntry } from "../material-entry.ts";
@@ -47,4 +48,13 @@ export function entryOf(picked: CatalogueEntry): MaterialEntry {
     shelfLifeDays,
     sources,
   });
+}
+
+/**
+ * What somebody made of a catalogue entry: the figures they left as they were keep where those were read, a figure put in
+ * by hand has no source until they give one. Throws: as `entryOf`.
+ */
+export function startedFrom(picked: CatalogueEntry, entry: MaterialEntry): MaterialEntry {
+  const before = entryOf(picked);
+  return { ...entry, sources: { ...sourcesKept(before.sources, before, entry), ...entry.sources } };
 }

@@ -40,6 +40,21 @@ test.each([
   ]);
 });
 
+test("what tells a material apart is read as chosen, and left out where nothing is", () => {
+  const form = new FormData();
+  for (const [name, text] of [
+    ["identity.hand", "left"],
+    ["identity.grade", " No. 2 "],
+    ["identity.doorKind", ""],
+    ["shelfLifeDays", "90"],
+  ] as const)
+    form.append(name, text);
+  const read = materialTyped(form, "en-CA");
+  expect(read.identity).toEqual({ hand: "left", grade: "No. 2" });
+  expect(read.shelfLifeDays).toBe("90");
+  expect(materialTyped(new FormData(), "en-CA")).toMatchObject({ identity: {}, shelfLifeDays: null });
+});
+
 test("a fingerprint differs when a figure does, and only then", () => {
   const stud = { name: "Stud", length: decimal("92.625") };
   expect(fingerprint(stud)).toBe(fingerprint({ name: "Stud", length: decimal("92.6250") }));

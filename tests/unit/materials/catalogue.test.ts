@@ -1,9 +1,10 @@
 import { describe, expect, test } from "vitest";
 import { ONE } from "../../../lib/decimal.ts";
 import { CATALOGUE, catalogued } from "../../../lib/materials/catalogue/catalogue.ts";
-import { type CatalogueEntry, entryOf } from "../../../lib/materials/catalogue/entry.ts";
+import { type CatalogueEntry, entryOf, startedFrom } from "../../../lib/materials/catalogue/entry.ts";
 import { convertFor } from "../../../lib/materials/convert.ts";
 import { CATEGORIES, type Category, type FigureName } from "../../../lib/materials/material.ts";
+import { materialEntry } from "../../../lib/materials/material-entry.ts";
 import { measuresOf } from "../../../lib/materials/measures.ts";
 import type { PurchaseUnit } from "../../../lib/measure/units.ts";
 import { fromCatalogue, materialOf } from "../../support/catalogue-material.ts";
@@ -132,4 +133,33 @@ test("an entry written wrong is a mistake of the catalogue, and says so", () => 
     sizes: { length: "long" },
   };
   expect(() => entryOf(wrong)).toThrow('"long" is no size');
+});
+
+describe("a material begun from the catalogue", () => {
+  const picked = catalogued("concrete-80");
+  if (picked === null) throw new Error("concrete-80 is gone");
+  const entry = entryOf(picked);
+
+  test("keeps where each figure was read that was left as it was", () => {
+    expect(startedFrom(picked, { ...entry, sources: {} }).sources).toEqual(entry.sources);
+  });
+
+  test("has no source for a figure put in by hand", () => {
+    const weighed = materialEntry.parse({
+      name: "Our mix",
+      category: "masonry",
+      purchaseUnit: "bag",
+      dimensions: { weight: "66 lb", yield: "0.6 cu ft" },
+      shelfLifeDays: 120,
+    });
+    expect(Object.keys(startedFrom(picked, weighed).sources)).toEqual(["yield"]);
+  });
+
+  test("takes a source that was given before its own", () => {
+    const said = { ...entry, sources: { weight: "my own scales" } };
+    expect(startedFrom(picked, said).sources).toMatchObject({
+      weight: "my own scales",
+      yield: entry.sources.yield,
+    });
+  });
 });
