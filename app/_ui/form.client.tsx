@@ -47,7 +47,11 @@ export function Form({ action, id, seen, faultsTitle, children, className }: For
   const [unsent, setUnsent] = useState<string | null>(null);
   const summary = useRef<HTMLDivElement>(null);
   useEffect(() => {
-    if (state.attempt > 0) summary.current?.focus();
+    if (state.attempt === 0) return;
+    // A fault folded away would be a fault nobody finds.
+    for (const fault of summary.current?.closest("form")?.querySelectorAll('[id$="-fault"]') ?? [])
+      fault.closest("details")?.setAttribute("open", "");
+    summary.current?.focus();
   }, [state.attempt]);
   useEffect(() => {
     if (unsent !== null) summary.current?.focus();
