@@ -30,14 +30,15 @@ export default class OutcomeReporter {
 }
 
 function count(project, module) {
+  const suites = [module, ...module.children.allSuites()];
+  const broken = suites.some((suite) => suite.errors().length > 0); // then skipped tests are a consequence
   for (const test of module.children.allTests()) {
     const { state, errors = [] } = test.result();
     const name = `${module.relativeModuleId} > ${test.fullName}`;
     if (state === "passed") project.passed += 1;
     else if (state === "failed") project.failed.push({ name, reason: errors.map(reasonOf).join("\n") });
-    else project.left.push({ name, reason: "the test is skipped" });
+    else if (!broken) project.left.push({ name, reason: "the test is skipped" });
   }
-  const suites = [module, ...module.children.allSuites()];
   for (const suite of suites)
     project.failed.push(...suite.errors().map(failureOf(suite.fullName ?? module.relativeModuleId)));
 }
