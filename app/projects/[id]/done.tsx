@@ -2,6 +2,7 @@ import { getTranslations } from "next-intl/server";
 import { UndoBar } from "../../_ui/undo-bar.tsx";
 import { asked, type Query } from "../../_workspace/day-asked.ts";
 import { closeNeed, reopenNeed } from "../need-actions.ts";
+import { DoneMeasured } from "./takeoff/done-measured.tsx";
 
 const SAID = {
   created: "doneCreated",
@@ -27,6 +28,7 @@ export async function Done({ query, projectId }: Readonly<{ query: Query; projec
     return <UndoBar undo={{ action: reopenNeed, fields, label: ui("undo") }}>{t("doneClosed")}</UndoBar>;
   if (done === "reopened")
     return <UndoBar undo={{ action: closeNeed, fields, label: ui("undo") }}>{t("doneReopened")}</UndoBar>;
+  if (done?.startsWith("measured")) return <DoneMeasured query={query} projectId={projectId} />;
   if (done === undefined || !(done in SAID)) return null;
   return <UndoBar>{t(SAID[done as keyof typeof SAID])}</UndoBar>;
 }

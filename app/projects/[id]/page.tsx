@@ -42,6 +42,7 @@ export default async function ProjectPage({ params, searchParams }: Props) {
   if (project === undefined) notFound();
   const t = await getTranslations("projects");
   const words = await getTranslations("today");
+  const measure = await getTranslations("takeoff");
   const figures = exposure(day, facts).projects.find((known) => known.projectId === id);
   const names = namesOf(facts);
   const own = facts.requirements.filter((requirement) => requirement.projectId === id);
@@ -63,6 +64,7 @@ export default async function ProjectPage({ params, searchParams }: Props) {
         aside={
           <>
             {lines.length === 0 ? null : <LinkButton href={add}>{t("addNeed")}</LinkButton>}
+            <LinkButton href={`/projects/${id}/takeoff`}>{measure("link")}</LinkButton>
             <Link href={`/projects/${id}/edit`}>{t("edit")}</Link>
           </>
         }

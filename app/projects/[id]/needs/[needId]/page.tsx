@@ -12,6 +12,7 @@ import { PageHead, Part } from "../../../../_ui/page-head.tsx";
 import { idAsked } from "../../../../_workspace/id-asked.ts";
 import { scopeSeen, today } from "../../../../_workspace/workspace-seen.ts";
 import { closeNeed, reopenNeed } from "../../../need-actions.ts";
+import { FromTakeoff } from "../../takeoff/from-takeoff.tsx";
 import { ChangeNeed } from "./change-need.tsx";
 import { NeedAnswer } from "./need-answer.tsx";
 import { NeedHistory } from "./need-history.tsx";
@@ -54,6 +55,7 @@ export default async function NeedPage({ params }: Props) {
         }
         aside={<Link href={`/materials/${material.id}`}>{t("toMaterial")}</Link>}
       />
+      <FromTakeoff needId={need.id} />
       {line && !line.open.isZero() ? (
         <SetAside need={need} open={line.open} materials={facts.materials} day={day} />
       ) : null}
