@@ -1,6 +1,6 @@
 "use client";
 
-import { useEffect, useRef, useState } from "react";
+import { useEffect, useMemo, useRef, useState } from "react";
 import { type BillSoFar, billSoFar, regionOfStore } from "../../lib/show/bill-so-far.ts";
 import { AddButton } from "../_ui/add-button.client.tsx";
 import { AmountField } from "../_ui/amount-field.client.tsx";
@@ -40,25 +40,21 @@ export function BillFields(props: BillProps & Readonly<{ startStore: string }>) 
   const [read, setRead] = useState<Read>({ soFar: null, nets: new Map(), change: -1 });
   const changed = () => setChange((before) => before + 1);
 
-  useEffect(() => {
-    const form = box.current?.closest("form");
-    const heard = () => setChange((before) => before + 1);
-    for (const event of ["input", "change"]) form?.addEventListener(event, heard);
-    return () => {
-      for (const event of ["input", "change"]) form?.removeEventListener(event, heard);
-    };
-  }, []);
   // After the page is drawn with the change: what a choice sets (a hidden field, a unit) is in the form only then.
   useEffect(() => {
     const form = box.current?.closest("form");
     if (form) setRead({ ...readForm(form, { facts, locale }), change });
   }, [facts, locale, change]);
 
+  const materials = useMemo(
+    () => facts.materials.map(({ id, name }) => ({ value: id, label: name })),
+    [facts.materials],
+  );
   const region = regionOfStore(facts, storeId);
   const taxes = [...new Set((region?.components ?? []).map(({ name }) => name))];
   const currency = facts.stores.find(({ id }) => id === storeId)?.currency ?? facts.homeCurrency;
   return (
-    <div ref={box} className={style.fields}>
+    <div ref={box} className={style.fields} onInput={changed}>
       <input type="hidden" name="rows" value={rows} readOnly />
       <BillHead
         {...props}
@@ -76,6 +72,7 @@ export function BillFields(props: BillProps & Readonly<{ startStore: string }>) 
             key={rowKey(row)}
             {...props}
             row={row}
+            materials={materials}
             currency={currency}
             taxes={taxes}
             net={read.nets.get(row) ?? null}

@@ -2,7 +2,7 @@
 
 import { useState } from "react";
 import { AmountField } from "../_ui/amount-field.client.tsx";
-import { ChoiceField, PickField } from "../_ui/choice-field.client.tsx";
+import { type Choice, ChoiceField, PickField } from "../_ui/choice-field.client.tsx";
 import { Field } from "../_ui/field.client.tsx";
 import { useField } from "../_ui/form-context.client.tsx";
 import { More } from "../_ui/more.tsx";
@@ -15,6 +15,8 @@ import { fill } from "./fill.ts";
 type Props = BillProps &
   Readonly<{
     row: number;
+    /** The same list at every drawing: the search field begins anew when it gets another. */
+    materials: readonly Choice[];
     currency: string;
     /** Components of the store's region: a line may be exempt of some. */
     taxes: readonly string[];
@@ -40,7 +42,7 @@ export function BillLine(props: Props) {
         <SearchField
           name={`${at}.materialId`}
           label={words.material}
-          choices={facts.materials.map(({ id, name }) => ({ value: id, label: name }))}
+          choices={props.materials}
           none={words.noSuchMaterial}
           choose={words.choose}
           onChoice={(chosen) => {
