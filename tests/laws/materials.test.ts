@@ -16,7 +16,20 @@ const sixteenths = (most: number) => fc.integer({ min: 1, max: most * 16 }).map(
 /** Boards, panels and bundles of any size. */
 const material: fc.Arbitrary<Material> = fc
   .record({
-    purchaseUnit: fc.constantFrom("piece", "sheet", "bundle", "linear-foot", "square-foot", "mbf", "msf"),
+    purchaseUnit: fc.constantFrom(
+      ...([
+        "piece",
+        "sheet",
+        "bundle",
+        "bag",
+        "linear-foot",
+        "square-foot",
+        "mbf",
+        "msf",
+        "msf-3-8",
+      ] as const),
+      "cubic-yard" as const,
+    ),
     nominalThickness: sixteenths(4),
     nominalWidth: sixteenths(12),
     length: fc.integer({ min: 1, max: 24 }).map((feet) => `${feet} ft`),
@@ -24,14 +37,15 @@ const material: fc.Arbitrary<Material> = fc
     thickness: sixteenths(4),
     pieces: fc.option(fc.integer({ min: 2, max: 60 }).map((count) => `${count} pieces`)),
     weight: fc.option(fc.integer({ min: 1, max: 90 }).map((pounds) => `${pounds} lb`)),
+    density: fc.option(fc.integer({ min: 20, max: 150 }).map((pounds) => `${pounds} pcf`)),
+    coverageWidth: fc.option(sixteenths(36)),
+    coverageLength: fc.option(fc.integer({ min: 1, max: 100 }).map((feet) => `${feet} ft`)),
+    yield: fc.option(fc.integer({ min: 1, max: 9 }).map((tenths) => `0.${tenths} cu ft`)),
   })
-  .map(({ purchaseUnit, pieces, weight, ...sizes }) =>
-    someMaterial(
-      purchaseUnit as Material["purchaseUnit"],
-      { ...sizes, ...(pieces === null ? {} : { pieces }), ...(weight === null ? {} : { weight }) },
-      { id: "sheet" },
-    ),
-  );
+  .map(({ purchaseUnit, ...sizes }) => {
+    const known = Object.entries(sizes).filter(([, size]) => size !== null);
+    return someMaterial(purchaseUnit, Object.fromEntries(known), { id: "sheet" });
+  });
 const near = (a: Decimal, b: Decimal) => expect(a.dividedBy(b).minus(1).abs().lessThan("1e-30")).toBe(true);
 
 describe("a quantity of a material", () => {
