@@ -84,6 +84,7 @@ test("how a store rounds its taxes is remembered from its last bill, not from an
   expect((await taxRoundings(scope)).get(place.id)).toBe("per-bill-together");
   await accepted(undoBill(scope, other.id));
   expect((await taxRoundings(scope)).get(place.id)).toBe("per-line");
+  expect((await accepted(at())).taxRounding).toBe("per-line");
 });
 
 test("a refused bill names everything wrong with it and leaves nothing behind", async () => {
