@@ -50,7 +50,7 @@ test("what tells a material apart is read as chosen, and left out where nothing 
   ] as const)
     form.append(name, text);
   const read = materialTyped(form, "en-CA");
-  expect(read.identity).toEqual({ hand: "left", grade: "No. 2" });
+  expect(read.identity).toStrictEqual({ hand: "left", grade: "No. 2" });
   expect(read.shelfLifeDays).toBe("90");
   expect(materialTyped(new FormData(), "en-CA")).toMatchObject({ identity: {}, shelfLifeDays: null });
 });
