@@ -27,8 +27,9 @@ beforeAll(async () => {
 function added(given: Readonly<Record<string, unknown>>) {
   return accepted(addMaterial(scope, v7(), someMaterialEntry(given)));
 }
+const SIZES = { width: "36 in", length: "80 in" };
 function door(hand: string, jambDepth = "4.5625 in") {
-  const dimensions = { width: "36 in", length: "80 in", jambDepth };
+  const dimensions = { ...SIZES, jambDepth };
   return added({
     category: "doors",
     purchaseUnit: "each",
@@ -95,6 +96,20 @@ describe("a door that stands in for another", () => {
       "dimensions.jambDepth: stands-in-elsewhere",
     ]);
     await accepted(changeMaterial(scope, other.id, materialPatch.parse({ note: "white" })));
+  });
+
+  test("accepted before hands were compared is left alone, until something else would no longer do", async () => {
+    const [wanted, other] = [await door("left"), await door("right")];
+    const { id: requirementId } = await accepted(needs(wanted.id));
+    const data = { requirementId, materialId: other.id, factor: "1" };
+    await inWorkspace(scope, (tx) =>
+      tx.requirementAlternative.create({ data, select: { materialId: true } }),
+    );
+    await accepted(changeMaterial(scope, other.id, materialPatch.parse({ note: "white" })));
+    const smaller = materialPatch.parse({ dimensions: { ...SIZES, width: "34 in", jambDepth: "4.5625 in" } });
+    expect(await faultsIn(changeMaterial(scope, other.id, smaller))).toEqual([
+      "dimensions.width: stands-in-elsewhere",
+    ]);
   });
 
   test("nobody accepts may be turned", async () => {
