@@ -39,7 +39,12 @@ test("in every row and every total the parts add up to the saving, to the cent",
 test("a loss stands in the same size of type as a saving, with its word", async ({ page }) => {
   await open(page, "/savings");
   const cells = page.getByRole("table", { name: "Each quantity, once" }).locator("tbody td:nth-of-type(7)");
-  const sizes = await cells.evaluateAll((all) => all.map((cell) => getComputedStyle(cell).fontSize));
+  const sizes = await cells.evaluateAll((all) =>
+    all.map((cell) => {
+      const figure = document.createTreeWalker(cell, NodeFilter.SHOW_TEXT).nextNode();
+      return getComputedStyle(figure?.parentElement ?? cell).fontSize;
+    }),
+  );
   expect(new Set(sizes).size).toBe(1);
   await expect(cells.filter({ hasText: "lost" }).first()).toContainText("-");
   await expect(cells.filter({ hasText: "saved" }).first()).toContainText("+");
