@@ -8,6 +8,8 @@ type DemoMaterial = Readonly<{
   category: string;
   purchaseUnit: string;
   dimensions: Readonly<Record<string, string>>;
+  /** What makes it another material beside its sizes: hand, slab or prehung, treatment. */
+  identity?: Readonly<Record<string, string>>;
   carried: Carried;
 }>;
 
@@ -23,7 +25,7 @@ const sheet = (
   name,
   category: "sheet-goods",
   purchaseUnit: "sheet",
-  dimensions: { ...panel, thickness, weight },
+  dimensions: { ...panel, nominalThickness: thickness, thickness, weight },
   carried,
 });
 const board = (
@@ -47,13 +49,21 @@ const other = (
   purchaseUnit: string,
   dimensions: Record<string, string>,
   carried: Carried,
+  identity: Record<string, string> = {},
 ): DemoMaterial => ({
   key,
   name,
   category,
   purchaseUnit,
   dimensions,
+  identity,
   carried,
+});
+/** A door or window by the size of its leaf or frame. */
+const opening = (width: string, height: string, more: Record<string, string> = {}) => ({
+  width: `${width} in`,
+  length: `${height} in`,
+  ...more,
 });
 const seen = (stores: string, everyDays: number, cents: number): Carried => ({ stores, everyDays, cents });
 
@@ -79,7 +89,10 @@ export const DEMO_MATERIALS: readonly DemoMaterial[] = [
   board("2x6x12", "Spruce 2x6, 12 ft", ["2", "6"], "12 ft", seen("MKL", 24, 1148)),
   board("2x8x12", "Spruce 2x8, 12 ft", ["2", "8"], "12 ft", seen("MK", 40, 1672)),
   board("2x10x14", "Spruce 2x10, 14 ft", ["2", "10"], "14 ft", seen("MK", 35, 2795)),
-  board("pt2x6x12", "Pressure-treated 2x6, 12 ft", ["2", "6"], "12 ft", seen("M", 150, 1680)),
+  {
+    ...board("pt2x6x12", "Pressure-treated 2x6, 12 ft", ["2", "6"], "12 ft", seen("M", 150, 1680)),
+    identity: { treatment: "above-ground" },
+  },
   board("strap", "Strapping 1x3, 8 ft", ["1", "3"], "8 ft", seen("M", 60, 212)),
   other(
     "shingle",
@@ -116,18 +129,43 @@ export const DEMO_MATERIALS: readonly DemoMaterial[] = [
     { coverage: "200 sq ft" },
     seen("M", 70, 10895),
   ),
-  other("door36", "Entry door 36 in, left hand, 6-9/16 jamb", "doors", "each", {}, seen("MKL", 30, 48600)),
-  other("door30", "Interior door slab 30 x 80 in", "doors", "each", {}, seen("MK", 45, 8950)),
+  other(
+    "door36",
+    "Entry door 36 in, left hand, 6-9/16 jamb",
+    "doors",
+    "each",
+    opening("36", "80", { jambDepth: "6.5625 in" }),
+    seen("MKL", 30, 48600),
+    { hand: "left", doorKind: "prehung" },
+  ),
+  other(
+    "door30",
+    "Interior door slab 30 x 80 in",
+    "doors",
+    "each",
+    opening("30", "80"),
+    seen("MK", 45, 8950),
+    { doorKind: "slab" },
+  ),
   other(
     "door32pre",
     "Interior door 32 x 80 in, right hand, prehung, 4-9/16 jamb",
     "doors",
     "each",
-    {},
+    opening("32", "80", { jambDepth: "4.5625 in" }),
     seen("MK", 50, 16800),
+    { hand: "right", doorKind: "prehung" },
   ),
-  other("win3648", "Window 36 x 48 in, casement, right hand", "windows", "each", {}, seen("K", 60, 41900)),
-  other("win2436", "Window 24 x 36 in, fixed", "windows", "each", {}, seen("K", 420, 24300)),
+  other(
+    "win3648",
+    "Window 36 x 48 in, casement, right hand",
+    "windows",
+    "each",
+    opening("36", "48"),
+    seen("K", 60, 41900),
+    { hand: "right" },
+  ),
+  other("win2436", "Window 24 x 36 in, fixed", "windows", "each", opening("24", "36"), seen("K", 420, 24300)),
   other("clap", "Wood siding, clapboard 6 in, linear foot", "siding", "linear-foot", {}, seen("M", 300, 198)),
   other(
     "wrap",

@@ -67,6 +67,11 @@ const LINES: Readonly<
   ],
 };
 
+/** What else will do, and how many of it do the work of one: an 8 ft ceiling is framed with precut studs as well. */
+const ALTERNATIVES: Readonly<Record<string, readonly (readonly [key: string, factor: string])[]>> = {
+  "Birch Road kitchen 2x4x8": [["stud", "1"]],
+};
+
 /** Every requirement of the demo, written down some time before it is needed. */
 export function demoRequirements(today: LocalDate): DemoRequirement[] {
   return Object.entries(LINES).flatMap(([project, lines]) =>
@@ -80,6 +85,10 @@ export function demoRequirements(today: LocalDate): DemoRequirement[] {
       neededBy: plusDays(today, neededIn),
       budgetUnitPrice,
       acceptsUsed: key === "win2436",
+      alternatives: (ALTERNATIVES[`${project} ${key}`] ?? []).map(([other, factor]) => ({
+        materialId: materialId(other),
+        factor,
+      })),
       validFrom: plusDays(today, Math.min(neededIn, 0) - 200),
     })),
   );

@@ -3,13 +3,14 @@
 
     node --import tsx tests/references/demo-dump.ts 2026-06-30 | python3 tests/references/demo-judge.py > tests/references/demo-judge.json
 
-Only what the demo holds is covered: Nova Scotia and Maine, purchase units as priced (or n-for), no payments in parts.
+Only what the demo holds is covered: Nova Scotia and Maine, purchase units as priced (or n-for), no payments in parts; an
+accepted alternative counts by its factor as an offer, no lot of one is set aside.
 """
 import json, sys
 from collections import defaultdict
 from datetime import date, timedelta
 from fractions import Fraction as F
-from math import ceil, floor
+from math import ceil, floor, lcm
 from statistics import median
 
 demo = json.load(sys.stdin)
@@ -85,12 +86,15 @@ def offers(material, d):
 
 
 def cover(offs, n):
-    """least total by a table over every quantity; fresh first, stale only for what fresh cannot cover"""
+    """least total by a table over every quantity; fresh first, stale only for what fresh cannot cover
+
+    n is in parts; an offer gives so many parts with each of its units (one, unless something stands in with a factor)
+    """
     fresh = [o for o in offs if not o["stale"]]
     stale = [o for o in offs if o["stale"]]
     if any(o["max"] is None for o in fresh):
         return table(fresh, n)
-    have = min(n, sum(o["max"] for o in fresh))
+    have = min(n, sum(o["max"] * o["parts"] for o in fresh))
     a = table(fresh, have) if have else (F(0), [])
     if a is None:
         return None
@@ -105,9 +109,10 @@ def table(offs, n):
     for o in offs:
         new = dict(best)
         for q, (cost, takes) in best.items():
-            top = o["max"] if o["max"] is not None else max(o["min"], n)
-            for x in range(o["min"], min(top, max(o["min"], n - q)) + 1):
-                reach = min(n, q + x)
+            left = ceil(F(n - q, o["parts"]))
+            top = o["max"] if o["max"] is not None else max(o["min"], left)
+            for x in range(o["min"], min(top, max(o["min"], left)) + 1):
+                reach = min(n, q + x * o["parts"])
                 c = cost + x * o["price"]
                 if reach not in new or c < new[reach][0]:
                     new[reach] = (c, takes + [(o, x)])
@@ -174,15 +179,24 @@ for _, _, rid in sorted(pools):
     for e in demo["events"]:
         if e.get("requirementId") == rid and e["kind"] == "allocated":
             lot = lots[e["lotId"]]
+            assert lot["materialId"] == r["materialId"]
             cost += cents(lot_cost(lot) * int(e["quantity"]) / int(lot["quantity"]))
     over = projects[r["projectId"]]["status"] == "finished"
     n = 0 if over else max(0, ceil(needed(r) - locked))
-    offs = [o for o in offers(r["materialId"], D) if o["terms"] != "used" or r["acceptsUsed"]]
+    factors = {r["materialId"]: F(1)} | {a["materialId"]: F(a["factor"]) for a in r["alternatives"]}
+    per_unit = lcm(*(f.numerator for f in factors.values()))
+    offs = []
+    for mid, factor in factors.items():
+        for o in offers(mid, D):
+            if o["terms"] != "used" or r["acceptsUsed"]:
+                parts = F(per_unit) / factor
+                assert parts.denominator == 1
+                offs.append({**o, "parts": int(parts), "material": mid})
     for o in offs:
         if o["max"] is not None:
             o["max"] -= taken[o["p"]["id"]]
     offs = [o for o in offs if o["max"] is None or o["max"] >= o["min"]]
-    got = cover(offs, n) if n else (F(0), [])
+    got = cover(offs, n * per_unit) if n else (F(0), [])
     if got and projects[r["projectId"]]["status"] == "live":
         for o, x in got[1]:
             if o["max"] is not None:
@@ -205,6 +219,8 @@ for pid, project in projects.items():
         "open": {materials[r["materialId"]]["name"]: str(l["n"]) for r, l in mine},
         "lockedCost": f"{float(locked):.2f}", "costToFinish": f"{float(finish):.2f}", "perOrderCharges": f"{float(orders):.2f}",
         "estimateAtCompletion": f"{float(locked + finish + orders):.2f}", "unpricedLines": unpriced,
+        "standIns": sorted(f"{x} {materials[o['material']]['name']} for {materials[r['materialId']]['name']}"
+                           for r, l in mine for o, x in l["takes"] if o["material"] != r["materialId"]),
     }
 
 # Realised: every draw of the demo empties or cuts a lot once, so a draw's cost is cents(lot cost x drawn / quantity).

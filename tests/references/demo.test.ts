@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { localDate } from "../../lib/calendar/local-date.ts";
 import { exposure } from "../../lib/exposure/exposure.ts";
+import type { ProjectExposure } from "../../lib/exposure/exposure-figures.ts";
 import type { Money } from "../../lib/money/money.ts";
 import { savings } from "../../lib/savings/savings.ts";
 import { demoFacts } from "../support/demo-facts.ts";
@@ -11,6 +12,16 @@ import judged from "./demo-judge.json" with { type: "json" };
 const DAY = localDate(judged.day);
 const facts = demoFacts(DAY);
 const cents = (value: Money | null) => value?.amount.toFixed(2) ?? null;
+const called = (materialId: string) => facts.materials.get(materialId)?.name;
+
+/** What is bought of an accepted alternative instead, as the judge says it. */
+function standInsOf(project: ProjectExposure | undefined): string[] {
+  return (project?.pools ?? []).flatMap(({ materialId, takes }) =>
+    takes
+      .filter(({ offer }) => offer.materialId !== materialId)
+      .map(({ offer, quantity }) => `${quantity} ${called(offer.materialId)} for ${called(materialId)}`),
+  );
+}
 const named = new Map(facts.projects.map((project) => [project.id, project.name]));
 
 describe("the demo by another program: exposure", () => {
@@ -33,6 +44,7 @@ describe("the demo by another program: exposure", () => {
       perOrderCharges: cents(ours?.totals.perOrderCharges ?? null),
       estimateAtCompletion: cents(ours?.totals.estimateAtCompletion ?? null),
       unpricedLines: ours?.totals.unpricedLines,
+      standIns: standInsOf(ours),
     }).toEqual(theirs);
   });
 });
