@@ -31,7 +31,10 @@ export function dayNumber(day: LocalDate): number {
 
 /** A day a number of days later (earlier when negative). Units: calendar days. Throws: {RangeError} outside years 0 to 9999. */
 export function plusDays(day: LocalDate, days: number): LocalDate {
-  return localDate(new Date((dayNumber(day) + days) * DAY).toISOString().slice(0, -14));
+  const text = new Date((dayNumber(day) + days) * DAY).toISOString().slice(0, -14);
+  // The clock's own days are all real ones; only a year of more than four digits is none of ours.
+  if (!PATTERN.test(text)) throw new RangeError(`"${text}" is not a day written as YYYY-MM-DD`);
+  return text as LocalDate;
 }
 
 /** Whole days from one day to another; negative when `to` is earlier. */

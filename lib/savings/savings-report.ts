@@ -1,23 +1,29 @@
 import type { CurrencyCode } from "../money/currencies.ts";
-import { savingTotals } from "./saving-totals.ts";
-import { SAVING_KINDS, type SavingRow, type SavingsReport, type SavingTotals } from "./savings-figures.ts";
+import { savingTotals, totalsTogether } from "./saving-totals.ts";
+import {
+  SAVING_KINDS,
+  type SavingKind,
+  type SavingRow,
+  type SavingsReport,
+  type SavingTotals,
+} from "./savings-figures.ts";
 
 /**
  * Rows with their totals: realised, unrealised (what is held), and by kind. Units: home currency. Rounds: never.
  * Source: rules.md R10.
  */
 export function savingsReport(rows: readonly SavingRow[], currency: CurrencyCode): SavingsReport {
-  const totals = (which: (row: SavingRow) => boolean) => savingTotals(rows.filter(which), currency);
-  const byKind: Partial<Record<SavingRow["kind"], SavingTotals>> = {};
-  for (const kind of SAVING_KINDS) {
-    if (rows.some((row) => row.kind === kind)) byKind[kind] = totals((row) => row.kind === kind);
-  }
-  return {
-    rows,
-    realised: totals(({ kind }) => kind !== "held"),
-    unrealised: totals(({ kind }) => kind === "held"),
-    byKind,
-  };
+  const kinds = new Map<SavingKind, SavingRow[]>(SAVING_KINDS.map((kind) => [kind, []]));
+  for (const row of rows) kinds.get(row.kind)?.push(row);
+  const totals = [...kinds].map(([kind, own]) => ({ kind, totals: savingTotals(own, currency) }));
+  const of = (isHeld: boolean) =>
+    totalsTogether(
+      totals.filter(({ kind }) => (kind === "held") === isHeld).map((one) => one.totals),
+      currency,
+    );
+  const byKind: Partial<Record<SavingKind, SavingTotals>> = {};
+  for (const one of totals) if (one.totals.rows > 0) byKind[one.kind] = one.totals;
+  return { rows, realised: of(false), unrealised: of(true), byKind };
 }
 
 /**
