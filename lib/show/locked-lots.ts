@@ -17,13 +17,15 @@ export type LockedLot = Readonly<{
   origin: Lot["origin"];
   orderedOn: LocalDate;
   storedAt: string | null;
+  /** Those of the requirements it serves. */
+  requirementIds: readonly string[];
   setAside: CountText | null;
   used: CountText | null;
   onOrder: string | null;
   cost: string | null;
 }>;
 
-type Sums = { setAside: Decimal; used: Decimal; onOrder: Decimal; cost: Money };
+type Sums = { setAside: Decimal; used: Decimal; onOrder: Decimal; cost: Money; served: Set<string> };
 
 /** What a lot holds for, and has given to, the requirements at the end of a day. */
 function sumsOf(
@@ -34,15 +36,18 @@ function sumsOf(
   requirementIds: ReadonlySet<string>,
 ): Sums {
   const { withdrawals, holdings } = lotAccount(lot, cost, facts.events, day);
-  const sums: Sums = { setAside: ZERO, used: ZERO, onOrder: ZERO, cost: money(ZERO, cost.currency) };
-  const serves = (id: string | null) => id !== null && requirementIds.has(id);
+  const served = new Set<string>();
+  const sums: Sums = { setAside: ZERO, used: ZERO, onOrder: ZERO, cost: money(ZERO, cost.currency), served };
+  const serves = (id: string | null): id is string => id !== null && requirementIds.has(id);
   for (const { event, quantity, cost: part } of withdrawals) {
     if (event.kind !== "drawn" || !serves(event.requirementId)) continue;
+    served.add(event.requirementId);
     sums.used = sums.used.plus(quantity);
     sums.cost = add(sums.cost, part);
   }
   for (const holding of holdings) {
     if (!serves(holding.requirementId)) continue;
+    served.add(holding.requirementId);
     sums.setAside = sums.setAside.plus(holding.quantity);
     sums.onOrder = sums.onOrder.plus(holding.onOrder);
     sums.cost = add(sums.cost, holding.cost);
@@ -78,6 +83,7 @@ export function lockedLots(
           origin: lot.origin,
           orderedOn: lot.orderedOn,
           storedAt: lot.storedAt,
+          requirementIds: [...sums.served],
           setAside: someText(sums.setAside, locale),
           used: someText(sums.used, locale),
           onOrder: some(sums.onOrder),

@@ -4,7 +4,9 @@ import type { ProjectExposure } from "../exposure/exposure-figures.ts";
 import type { PurchaseUnit } from "../measure/units.ts";
 import { add, type Money, money, subtract } from "../money/money.ts";
 import type { Terms } from "../prices/observation.ts";
+import type { Requirement } from "../projects/project.ts";
 import { moneyText, quantityText, unitPriceText } from "./money-text.ts";
+import { eachOnce, type StandInText, standInTexts } from "./stand-ins.ts";
 
 /** So much of one offer that a project would take today, as text. over: what its pool buys beyond the need. */
 export type ToBuy = Readonly<{
@@ -26,10 +28,21 @@ export type ToBuy = Readonly<{
   lapsesOn: LocalDate | null;
   daysLeft: number | null;
   over: string | null;
+  /** What this offer's material stands in for; empty where it is the required one. */
+  standIns: readonly StandInText[];
 }>;
 
-/** What finishing a project takes from which store at the offers in force, what lapses first on top. Rounds: for reading. */
-export function toBuy(project: ProjectExposure, day: LocalDate, locale: string): ToBuy[] {
+/**
+ * What finishing a project takes from which store at the offers in force, what lapses first on top. requirements: the
+ * project's. Rounds: for reading.
+ */
+export function toBuy(
+  project: ProjectExposure,
+  requirements: readonly Requirement[],
+  day: LocalDate,
+  locale: string,
+): ToBuy[] {
+  const servedBy = (ids: readonly string[]) => requirements.filter(({ id }) => ids.includes(id));
   return project.pools
     .flatMap((pool) =>
       pool.takes.map(({ offer, quantity, cost }, index) => ({
@@ -48,6 +61,7 @@ export function toBuy(project: ProjectExposure, day: LocalDate, locale: string):
         stale: offer.stale || offer.staleRate,
         lapsesOn: offer.lapsesOn,
         daysLeft: offer.lapsesOn === null ? null : daysBetween(day, offer.lapsesOn),
+        standIns: eachOnce(standInTexts(servedBy(pool.requirementIds), [offer.materialId], locale)),
         over: index > 0 || pool.over.isZero() ? null : quantityText(pool.over, locale),
       })),
     )

@@ -2,6 +2,7 @@ import Link from "next/link";
 import { getLocale, getTranslations } from "next-intl/server";
 import type { LocalDate } from "../../../lib/calendar/local-date.ts";
 import type { ProjectExposure } from "../../../lib/exposure/exposure-figures.ts";
+import type { Requirement } from "../../../lib/projects/project.ts";
 import { dayText } from "../../../lib/show/day-text.ts";
 import { toBuy } from "../../../lib/show/to-buy.ts";
 import { Age } from "../../_ui/age.tsx";
@@ -10,16 +11,23 @@ import { Part } from "../../_ui/page-head.tsx";
 import { Table } from "../../_ui/table.tsx";
 import { unitWords } from "../../_words/unit-words.ts";
 import type { Names } from "../../_workspace/names-of.ts";
+import { StandsInFor } from "./stands-in.tsx";
 
-type BuyTableProps = Readonly<{ project: ProjectExposure; day: LocalDate; names: Names; currency: string }>;
+type BuyTableProps = Readonly<{
+  project: ProjectExposure;
+  requirements: readonly Requirement[];
+  day: LocalDate;
+  names: Names;
+  currency: string;
+}>;
 
 /** The best offers in force, combined: what would be bought where today. Nothing when nothing is open. */
-export async function BuyTable({ project, day, names, currency }: BuyTableProps) {
+export async function BuyTable({ project, requirements, day, names, currency }: BuyTableProps) {
   const t = await getTranslations("projects");
   const terms = await getTranslations("terms");
   const locale = await getLocale();
   const units = await unitWords();
-  const rows = toBuy(project, day, locale);
+  const rows = toBuy(project, requirements, day, locale);
   if (rows.length === 0) return null;
   return (
     <Part title={t("buyTitle")} note={t("buyNote")}>
@@ -39,9 +47,10 @@ export async function BuyTable({ project, day, names, currency }: BuyTableProps)
         rows={rows.map((row) => ({
           key: row.key,
           cells: [
-            <Link key="m" href={`/materials/${row.materialId}`}>
-              {names.material(row.materialId)}
-            </Link>,
+            <>
+              <Link href={`/materials/${row.materialId}`}>{names.material(row.materialId)}</Link>
+              <StandsInFor standIns={row.standIns} names={names} />
+            </>,
             <>
               {names.store(row.storeId)}
               <Below>{terms(row.terms)}</Below>

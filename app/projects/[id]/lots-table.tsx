@@ -4,11 +4,13 @@ import type { LocalDate } from "../../../lib/calendar/local-date.ts";
 import type { ExposureFacts } from "../../../lib/exposure/exposure-facts.ts";
 import { dayText } from "../../../lib/show/day-text.ts";
 import { lockedLots } from "../../../lib/show/locked-lots.ts";
+import { eachOnce, standInTexts } from "../../../lib/show/stand-ins.ts";
 import { Below, NotKnown } from "../../_ui/money-text.tsx";
 import { Part } from "../../_ui/page-head.tsx";
 import { Table } from "../../_ui/table.tsx";
 import { unitWords } from "../../_words/unit-words.ts";
 import type { Names } from "../../_workspace/names-of.ts";
+import { StandsInFor } from "./stands-in.tsx";
 
 type LotsTableProps = Readonly<{
   facts: ExposureFacts;
@@ -25,6 +27,7 @@ export async function LotsTable({ facts, day, requirementIds, names }: LotsTable
   const units = await unitWords();
   const rows = lockedLots(day, facts, requirementIds, locale);
   if (rows.length === 0) return null;
+  const served = (ids: readonly string[]) => facts.requirements.filter(({ id }) => ids.includes(id));
   return (
     <Part title={t("lots")}>
       <Table
@@ -44,6 +47,10 @@ export async function LotsTable({ facts, day, requirementIds, names }: LotsTable
           cells: [
             <>
               <Link href={`/stock/${row.lotId}`}>{names.material(row.materialId)}</Link>
+              <StandsInFor
+                standIns={eachOnce(standInTexts(served(row.requirementIds), [row.materialId], locale))}
+                names={names}
+              />
               {row.storedAt ? <Below>{row.storedAt}</Below> : null}
             </>,
             <>

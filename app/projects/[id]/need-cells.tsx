@@ -2,11 +2,13 @@ import Link from "next/link";
 import { getLocale, getTranslations } from "next-intl/server";
 import { dayText, shortDayText } from "../../../lib/show/day-text.ts";
 import type { RequirementRow } from "../../../lib/show/requirement-row.ts";
+import type { StandInsOfNeed } from "../../../lib/show/stand-ins.ts";
 import { Age } from "../../_ui/age.tsx";
 import { Below, NotKnown } from "../../_ui/money-text.tsx";
 import { TapeGauge } from "../../_ui/tape-gauge.tsx";
 import { unitWords } from "../../_words/unit-words.ts";
 import type { Names } from "../../_workspace/names-of.ts";
+import { StandsIn } from "./stands-in.tsx";
 
 /** A line under a figure when there is something to say. */
 function under(text: string | null) {
@@ -31,7 +33,12 @@ async function Now({ row, names }: Readonly<{ row: RequirementRow; names: Names 
 }
 
 /** The cells of one requirement: the gauge under its name, figures with what must be said about them below. */
-export async function needCells(row: RequirementRow, names: Names, closed: boolean) {
+export async function needCells(
+  row: RequirementRow,
+  names: Names,
+  closed: boolean,
+  standIns: StandInsOfNeed = { now: [], lockedIn: [] },
+) {
   const t = await getTranslations("projects");
   const locale = await getLocale();
   const units = await unitWords();
@@ -57,6 +64,7 @@ export async function needCells(row: RequirementRow, names: Names, closed: boole
     </>,
     <>
       {row.lockedIn}
+      <StandsIn standIns={standIns.lockedIn} names={names} />
       {under(onOrder && t("onOrder", onOrder))}
       {under(surplus && t("surplus", surplus))}
     </>,
@@ -65,7 +73,10 @@ export async function needCells(row: RequirementRow, names: Names, closed: boole
       {under(uncovered && !lacksPrice ? t("uncovered", uncovered) : null)}
     </>,
     row.paidEach ?? <NotKnown>{t("nothingPaid")}</NotKnown>,
-    <Now key="now" row={row} names={names} />,
+    <>
+      <Now row={row} names={names} />
+      <StandsIn standIns={standIns.now} names={names} />
+    </>,
     row.toFinish ??
       (row.isOpen ? <NotKnown>{t("noPrice")}</NotKnown> : <NotKnown>{closed ? "" : t("covered")}</NotKnown>),
   ];

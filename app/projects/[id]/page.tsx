@@ -7,6 +7,7 @@ import { project as projectById } from "../../../lib/data/projects.ts";
 import { exposure } from "../../../lib/exposure/exposure.ts";
 import { isClosedOn, statusOn } from "../../../lib/projects/revisions.ts";
 import { dayText } from "../../../lib/show/day-text.ts";
+import { standInsOfLines } from "../../../lib/show/stand-ins.ts";
 import { DaySwitch } from "../../_ui/day-switch.tsx";
 import { EmptyState } from "../../_ui/empty-state.tsx";
 import { LinkButton } from "../../_ui/link-button.tsx";
@@ -87,11 +88,18 @@ export default async function ProjectPage({ params, searchParams }: Props) {
               project={figures}
               day={day}
               names={names}
+              standIns={standInsOfLines(lines, facts, day, await getLocale())}
               closed={new Set(own.filter((need) => isClosedOn(need, day)).map((need) => need.id))}
             />
           </Part>
           <WholeJob project={figures} />
-          <BuyTable project={figures} day={day} names={names} currency={facts.valuation.homeCurrency} />
+          <BuyTable
+            project={figures}
+            requirements={own}
+            day={day}
+            names={names}
+            currency={facts.valuation.homeCurrency}
+          />
           <LotsTable
             facts={facts}
             day={day}

@@ -33,7 +33,12 @@ function project(given: Partial<ProjectExposure> = {}): ProjectExposure {
 }
 
 test("what lapses first stands on top of what to buy, what holds until a newer price below", () => {
-  const rows = toBuy(project({ pools: [pool({ takes: [take("20"), take("11", special)] })] }), DAY, "en-CA");
+  const rows = toBuy(
+    project({ pools: [pool({ takes: [take("20"), take("11", special)] })] }),
+    [],
+    DAY,
+    "en-CA",
+  );
   // 11 x 34.15, 20 x 34.15
   expect(rows.map(({ quantity, cost, daysLeft }) => [quantity, cost, daysLeft])).toEqual([
     ["11", "375.65", 5],
@@ -44,6 +49,7 @@ test("what lapses first stands on top of what to buy, what holds until a newer p
 test("what is bought beyond the need is said once", () => {
   const rows = toBuy(
     project({ pools: [pool({ over: decimal(2), takes: [take("20"), take("13", special)] })] }),
+    [],
     DAY,
     "en-CA",
   );

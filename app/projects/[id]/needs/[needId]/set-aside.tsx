@@ -2,11 +2,13 @@ import { getLocale, getTranslations } from "next-intl/server";
 import type { LocalDate } from "../../../../../lib/calendar/local-date.ts";
 import { lotsOf } from "../../../../../lib/data/lots.ts";
 import { liveEventsOfLots } from "../../../../../lib/data/stock-events.ts";
-import { type Decimal, decimal } from "../../../../../lib/decimal.ts";
+import { type Decimal, decimal, ONE } from "../../../../../lib/decimal.ts";
 import type { Material } from "../../../../../lib/materials/material.ts";
 import type { Requirement } from "../../../../../lib/projects/project.ts";
+import { standInFactor } from "../../../../../lib/projects/stands-in.ts";
 import { dayText } from "../../../../../lib/show/day-text.ts";
 import { freeLots, smaller } from "../../../../../lib/show/free-lots.ts";
+import { figureText } from "../../../../../lib/show/money-text.ts";
 import { newId } from "../../../../_forms/new-id.ts";
 import { AmountField } from "../../../../_ui/amount-field.client.tsx";
 import { Button } from "../../../../_ui/button.client.tsx";
@@ -40,6 +42,7 @@ export async function SetAside({ need, open, materials, day }: SetAsideProps) {
     lots.map(({ id }) => id),
   );
   const free = freeLots(lots, events, day, locale);
+  const factorOf = (materialId: string) => standInFactor(need, materialId) ?? ONE;
   const [first] = free;
   if (first === undefined) return null;
   return (
@@ -59,6 +62,7 @@ export async function SetAside({ need, open, materials, day }: SetAsideProps) {
                 free: lot.free,
                 unit: material ? units.of(material.purchaseUnit, lot.freeExact) : "",
                 material: lot.materialId === need.materialId ? "own" : (material?.name ?? ""),
+                factor: figureText(factorOf(lot.materialId), locale, 1, 6),
                 day: dayText(lot.orderedOn, locale),
                 place: lot.storedAt ?? "none",
               }),
@@ -68,7 +72,7 @@ export async function SetAside({ need, open, materials, day }: SetAsideProps) {
         <AmountField
           name="quantity"
           label={stock("howMany")}
-          start={smaller(decimal(first.freeExact), open)}
+          start={smaller(decimal(first.freeExact), open.times(factorOf(first.materialId)))}
           locale={locale}
           words={await amountWords()}
         />
