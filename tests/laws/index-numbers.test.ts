@@ -2,6 +2,7 @@ import * as fc from "fast-check";
 import { expect, test } from "vitest";
 import { type Decimal, decimal, HUNDRED, ONE, roundHalfUp, ZERO } from "../../lib/decimal.ts";
 import { basketIndex } from "../../lib/prices/basket-index.ts";
+import { fisherContributions } from "../../lib/prices/fisher-contributions.ts";
 import type { IndexLevel } from "../../lib/prices/index-levels.ts";
 import {
   contributions,
@@ -49,6 +50,34 @@ test("contributions sum to the change of the index exactly, however few places t
       expect(sum.toFixed()).toBe(roundHalfUp(change, places).toFixed());
     }),
     { numRuns: 400 },
+  );
+});
+
+test("contributions to Fisher's index sum to its change too, each of the sign of its own price", () => {
+  law(
+    fc.property(lines, fc.integer({ min: 0, max: 20 }), (basket, places) => {
+      const parts = fisherContributions(basket, places) ?? [];
+      const sum = parts.reduce((so, { points }) => so.plus(points), ZERO);
+      const change = (fisherIndex(basket)?.level ?? ZERO).minus(HUNDRED);
+      expect(sum.toFixed()).toBe(roundHalfUp(change, places).toFixed());
+      for (const [at, { points }] of (fisherContributions(basket) ?? []).entries()) {
+        const own = basket[at]?.price.comparedTo(basket[at]?.basePrice ?? ZERO) ?? 0;
+        expect(points.isZero() || own === (points.isNegative() ? -1 : 1)).toBe(true);
+      }
+    }),
+    { numRuns: 60 },
+  );
+});
+
+test("with one basket at both sides they are those of the basket", () => {
+  law(
+    fc.property(lines, (basket) => {
+      const one = basket.map((line) => ({ ...line, baseQuantity: line.quantity }));
+      const shown = (parts: ReturnType<typeof contributions>) =>
+        parts?.map(({ points }) => roundHalfUp(points, 15).toFixed(15));
+      expect(shown(fisherContributions(one, 30))).toEqual(shown(contributions(one, 30)));
+    }),
+    { numRuns: 100 },
   );
 });
 
