@@ -10,11 +10,15 @@ import { done } from "./steps.mjs";
 const PATIENCE = 60_000;
 const LONGEST_GOODBYE = 8_000;
 
+// On a roomy machine Node lets rubbish pile up to gigabytes; half of one is several times what a busy page needs.
+const HEAP_MEGABYTES = 512;
+
 /** Starts the pages built in a folder and waits until they answer: { ended, stop() }. */
 export async function serve({ host, port }, variables, folder = ROOT) {
   const next = createRequire(import.meta.url).resolve("next/dist/bin/next");
   const follow = new URL("follow-launcher.mjs", import.meta.url).href;
-  const child = spawn(process.execPath, ["--import", follow, next, "start", "-H", host, "-p", String(port)], {
+  const node = [`--max-old-space-size=${HEAP_MEGABYTES}`, "--import", follow];
+  const child = spawn(process.execPath, [...node, next, "start", "-H", host, "-p", String(port)], {
     cwd: folder,
     env: { ...process.env, ...QUIET, ...variables, NODE_ENV: "production" },
     stdio: ["ignore", "ignore", "inherit", "ipc"],
