@@ -6,7 +6,7 @@ import { convertFor } from "../../../lib/materials/convert.ts";
 import { CATEGORIES, type Category, type FigureName } from "../../../lib/materials/material.ts";
 import { materialEntry } from "../../../lib/materials/material-entry.ts";
 import { measuresOf } from "../../../lib/materials/measures.ts";
-import type { PurchaseUnit } from "../../../lib/measure/units.ts";
+import type { UnitCode } from "../../../lib/measure/units.ts";
 import { fromCatalogue, materialOf } from "../../support/catalogue-material.ts";
 
 const of = (category: Category) => CATALOGUE.filter((entry) => entry.category === category);
@@ -58,12 +58,12 @@ test("every figure says where it was read, and no source speaks of a figure that
 });
 
 /** What each category must be readable in; where a maker's figure was not read, nothing more than its own unit. */
-const SENSIBLE: Readonly<Partial<Record<Category, readonly PurchaseUnit[]>>> = {
+const SENSIBLE: Readonly<Partial<Record<Category, readonly UnitCode[]>>> = {
   "sheet-goods": ["square-foot", "square-metre", "msf"],
   "dimensional-lumber": ["linear-foot", "linear-metre", "board-foot", "cubic-metre"],
 };
 const SILENT = ["batt-r22-15", "batt-r22-23", "loose-fill", "spray-foam", "laminate-floor", "vinyl-floor"];
-const SOLD_EACH = ["joint-compound", "adhesive", "sealant", "primer", "joist-hanger"];
+const SOLD_EACH = ["joint-compound", "adhesive", "sealant", "joist-hanger"];
 
 describe("a price of every one", () => {
   test("is read in each sensible measure, there and back", () => {
@@ -82,6 +82,22 @@ describe("a price of every one", () => {
     for (const [category, units] of Object.entries(SENSIBLE))
       for (const entry of of(category as Category))
         expect(measuresOf(materialOf(entry)), entry.key).toEqual(expect.arrayContaining([...units]));
+  });
+
+  test.each([
+    ["shingle-3", ["square-foot", "square-metre", "square"]],
+    ["metal-36-10", ["square-foot", "square-metre", "square", "linear-foot"]],
+    ["siding-carton", ["square-foot", "square-metre", "square"]],
+    ["batt-r13-15", ["square-foot", "square-metre", "piece", "cubic-foot"]],
+    ["brick-modular", ["square-foot", "square-metre"]],
+    ["concrete-80", ["kilogram", "pound", "cubic-foot", "cubic-yard", "cubic-metre"]],
+    ["gravel", ["kilogram", "pound", "cubic-foot", "cubic-metre"]],
+    ["nail-16d-50", ["piece", "kilogram", "pound"]],
+    ["oak-floor", ["square-foot", "square-metre"]],
+    ["paint", ["square-foot", "square-metre", "litre"]],
+    ["door-interior-30-left-4", []],
+  ] as const)("of %s is read in %j too", (key, units) => {
+    expect(measuresOf(fromCatalogue(key)).slice(1)).toEqual(expect.arrayContaining([...units]));
   });
 
   test("is read in one more measure than its own unit, unless it is sold each or its cover was not read", () => {

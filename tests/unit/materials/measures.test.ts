@@ -1,4 +1,5 @@
 import { expect, test } from "vitest";
+import type { Material } from "../../../lib/materials/material.ts";
 import { measuresOf } from "../../../lib/materials/measures.ts";
 import { lumber, someMaterial } from "../../support/some-material.ts";
 
@@ -40,4 +41,17 @@ test("a panel with a thickness category can be read on the 3/8 in basis too", ()
 test("a bag of concrete can be read by what it makes and what it weighs", () => {
   const mix = someMaterial("bag", { yield: "0.6 cu ft", weight: "80 lb" }, { category: "masonry" });
   expect(measuresOf(mix)).toEqual(["bag", "kilogram", "pound", "cubic-foot", "cubic-yard", "cubic-metre"]);
+});
+
+test("a box or bag of which the pieces are known can be read by the piece", () => {
+  const written = { pieces: "11 pieces", coverage: "88 sq ft" };
+  const measures = (category: Material["category"]) => measuresOf(someMaterial("box", written, { category }));
+  expect(
+    (["insulation", "siding", "roofing", "other"] as const).map((one) => measures(one).includes("piece")),
+  ).toEqual([true, true, true, true]);
+});
+
+test("what is poured out of a can is read by the litre", () => {
+  const paint = someMaterial("each", { yield: "3.78 l" }, { category: "other" });
+  expect(measuresOf(paint)).toEqual(["each", "litre"]);
 });
