@@ -66,6 +66,7 @@ export const FAULT_CODES = [
   "not-a-triangle",
   "wing-too-wide",
   "no-room-for-studs",
+  "yield-known",
   "alternative-wrong-kind",
   "alternative-thinner",
   "alternative-lower-grade",
@@ -76,6 +77,19 @@ export const FAULT_CODES = [
   "alternative-not-comparable",
   "stands-in-elsewhere",
   "weight-unknown",
+  "more-than-in-place",
+  "already-there",
+  "nothing-on-hand",
+  "nothing-stored",
+  "space-unknown",
+  "after-return-day",
+  "more-than-ordered",
+  "other-currency",
+  "free-asked",
+  "held-by-an-act",
+  "same-requirement",
+  "more-than-drawn",
+  "nothing-left-over",
 ] as const;
 export type FaultCode = (typeof FAULT_CODES)[number];
 

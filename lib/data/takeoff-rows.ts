@@ -1,5 +1,7 @@
 import "server-only";
+import type { Quantity } from "../measure/units.ts";
 import { type Takeoff, takeoffOf } from "../takeoff/takeoff-entry.ts";
+import { typedYield } from "../takeoff/yield.ts";
 import type { Tx } from "./client.ts";
 import { Prisma } from "./generated/client.ts";
 import { row } from "./rows.ts";
@@ -12,6 +14,8 @@ export type StoredTakeoff = Takeoff &
     /** What was asked and answered, as text. */
     inputs: unknown;
     needs: readonly Readonly<{ line: string; requirementId: string }>[];
+    /** What one purchase unit gives, where it was typed with the takeoff, by the line's key. */
+    yields: ReadonlyMap<string, Quantity>;
   }>;
 
 type TakeoffRow = Readonly<{
@@ -20,10 +24,11 @@ type TakeoffRow = Readonly<{
   calculator: string;
   unit_system: string;
   inputs: unknown;
+  yields: Readonly<Record<string, string>>;
   needs: readonly { line: string; requirement: string }[];
 }>;
 
-const TAKEOFF = Prisma.sql`SELECT t.id, t.project_id, t.calculator, t.unit_system, t.inputs,
+const TAKEOFF = Prisma.sql`SELECT t.id, t.project_id, t.calculator, t.unit_system, t.inputs, t.yields,
   (SELECT coalesce(json_agg(json_build_object('line', q.takeoff_line, 'requirement', q.id) ORDER BY q.sequence), '[]')
     FROM requirement q WHERE q.workspace_id = t.workspace_id AND q.takeoff_id = t.id) AS needs
   FROM takeoff t`;
@@ -34,7 +39,10 @@ function takeoffOfRow(stored: TakeoffRow): StoredTakeoff {
   if (!read.ok)
     throw new Error(`the stored takeoff ${id} is refused by its calculator: ${JSON.stringify(read.faults)}`);
   const needs = stored.needs.map(({ line, requirement }) => ({ line, requirementId: requirement }));
-  return { ...read.value, id, projectId, inputs, needs };
+  const yields = new Map(
+    Object.entries(stored.yields).map(([line, text]) => [line, typedYield().parse(text)]),
+  );
+  return { ...read.value, id, projectId, inputs, needs, yields };
 }
 
 /** The takeoff of an id in a transaction's workspace, or null. */

@@ -3,6 +3,7 @@ import type { Fault, Written } from "../fault.ts";
 import { requirementEntry } from "../projects/requirement-entry.ts";
 import { type NeedOfLine, needsOfLines, type TakeoffNeedsEntry } from "../projects/takeoff-needs.ts";
 import { type Takeoff, takeoffOf } from "../takeoff/takeoff-entry.ts";
+import { yieldText } from "../takeoff/yield.ts";
 import { inWorkspace, type Scope, type Tx } from "./client.ts";
 import { createdOnce, entryHash } from "./first-received.ts";
 import type { Prisma } from "./generated/client.ts";
@@ -56,6 +57,13 @@ function inputsOf(taken: Takeoff): Prisma.InputJsonObject {
   return stored.inputs;
 }
 
+/** What was typed of the lines that are bought, by their keys. */
+function yieldsOf(needs: readonly NeedOfLine[]): Prisma.InputJsonObject {
+  return Object.fromEntries(
+    needs.flatMap(({ need: { line, holds } }) => (holds === undefined ? [] : [[line, yieldText(holds)]])),
+  );
+}
+
 type Under = Readonly<{ id: string; projectId: string; neededBy: TakeoffNeedsEntry["neededBy"] }>;
 
 async function addNeed(tx: Tx, { id, projectId, neededBy }: Under, line: NeedOfLine): Promise<void> {
@@ -95,7 +103,15 @@ export function addTakeoff(
       const { calculator, system } = read.takeoff;
       const inputs = inputsOf(read.takeoff);
       await tx.takeoff.create({
-        data: { id, projectId, calculator, unitSystem: system, inputs, entryHash: hash },
+        data: {
+          id,
+          projectId,
+          calculator,
+          unitSystem: system,
+          inputs,
+          yields: yieldsOf(read.needs),
+          entryHash: hash,
+        },
         select: { id: true },
       });
       for (const line of read.needs) await addNeed(tx, { id, projectId, neededBy: entry.neededBy }, line);
@@ -135,7 +151,8 @@ export function reviseTakeoff(
     );
     if (other.length > 0) return refused(other);
     const inputs = inputsOf(read.takeoff);
-    await tx.takeoff.updateMany({ where: { id }, data: { inputs, unitSystem: read.takeoff.system } });
+    const yields = yieldsOf(read.needs);
+    await tx.takeoff.updateMany({ where: { id }, data: { inputs, yields, unitSystem: read.takeoff.system } });
     const { neededBy } = entry;
     const today = todayOf(await workspaceWithin(tx));
     for (const line of read.needs) {

@@ -1,11 +1,12 @@
 import { type Decimal, roundHalfUp } from "../decimal.ts";
+import { PACKS } from "../materials/bodies.ts";
 import { type ConversionRefusal, convertFor } from "../materials/convert.ts";
 import type { Material } from "../materials/material.ts";
 import { inUnit, sameMeasure } from "../measure/in-unit.ts";
-import { type Quantity, UNITS } from "../measure/units.ts";
+import { type Quantity, UNITS, type UnitCode } from "../measure/units.ts";
 import type { TakeoffLine } from "./result.ts";
 import { wholeDown } from "./spacing.ts";
-import type { Yield } from "./yield.ts";
+import { TYPED_HERE, type Yield } from "./yield.ts";
 
 /** Why a line cannot be bought as a material: what convertFor says, a piece shorter than the cut, another measure. */
 export type PurchaseRefusal = ConversionRefusal | "piece-too-short" | "another-measure";
@@ -58,8 +59,10 @@ export function purchaseOf(line: TakeoffLine, material: Material): Purchase {
  *     quantity / yield;   lines cut to a length from pieces of one: pieces / whole cuts in a piece
  * Units: the yield's purchase unit. Rounds: as purchaseOf. Refused: a yield of another measure than the line.
  */
-export function purchaseByYield(line: TakeoffLine, { unit, holds, source }: Yield): Purchase {
-  const { cut, quantity } = line;
+export function purchaseByYield(
+  { cut, quantity }: Pick<TakeoffLine, "cut" | "quantity">,
+  { unit, holds, source }: Yield,
+): Purchase {
   if (cut !== null && sameMeasure(holds.unit, cut.unit)) {
     const value = piecesFor(quantity.value, holds, cut);
     return value === null
@@ -69,6 +72,25 @@ export function purchaseByYield(line: TakeoffLine, { unit, holds, source }: Yiel
   if (!sameMeasure(quantity.unit, holds.unit)) return { ok: false, reason: "another-measure" };
   const value = quantity.value.dividedBy(inUnit(holds, quantity.unit));
   return { ok: true, quantity: { value, unit }, source };
+}
+
+/** Bought by what one holds: bags, bundles, boxes, rolls. */
+const HOLDING: readonly UnitCode[] = [...PACKS, "roll"];
+
+/** Whether a line could be bought as a material if only it were known what one purchase unit of it gives. */
+export function lacksYield(line: TakeoffLine, material: Material): boolean {
+  return HOLDING.includes(material.purchaseUnit) && !purchaseOf(line, material).ok;
+}
+
+/**
+ * A line in purchase units, before waste: by the material's own dimensions, or where they do not say, by what a person
+ * typed that one gives.
+ * Units, rounds, refused: as purchaseOf and purchaseByYield.
+ */
+export function purchaseTyped(line: TakeoffLine, material: Material, holds: Quantity | null): Purchase {
+  const own = purchaseOf(line, material);
+  if (own.ok || holds === null) return own;
+  return purchaseByYield(line, { unit: material.purchaseUnit, holds, source: TYPED_HERE });
 }
 
 /** A quantity as a requirement keeps it. Units: as given. Rounds: half up to 6 places, a millionth of a unit. */

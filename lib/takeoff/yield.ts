@@ -1,6 +1,9 @@
 import type * as z from "zod";
-import { fields, name, purchaseUnit, size } from "../entry-fields.ts";
+import { type Decimal, decimal, roundHalfUp } from "../decimal.ts";
+import { fields, name, purchaseUnit, size, textAs } from "../entry-fields.ts";
+import { quantityOf } from "../measure/quantity-text.ts";
 import type { UnitSystem } from "../measure/unit-system.ts";
+import type { Quantity } from "../measure/units.ts";
 import { crossChecked, faultIf, length } from "./fields.ts";
 import { areaIn } from "./result.ts";
 
@@ -10,6 +13,39 @@ import { areaIn } from "./result.ts";
  */
 export const yieldEntry = fields({ unit: purchaseUnit(), holds: size(), source: name() });
 export type Yield = z.output<typeof yieldEntry>;
+
+/** Where a yield typed with a takeoff comes from. */
+export const TYPED_HERE = "typed here";
+
+const LONGEST = 60;
+const MOST: Decimal = decimal(1_000_000);
+const PLACES = 6;
+/** As in a length: 1,220 is not guessed at; 0,375 is clear. */
+const UNCLEAR_COMMA = /^[1-9]\d{0,2},\d{3}(?!\d)/;
+
+/**
+ * What one purchase unit gives, as a person types it: "0.6 cu ft", "0,017 m3", "3/4 cu ft", "20 ft", "21 pieces". Rounds:
+ * half up to 6 places. Errors: missing, too-long, negative, comma-unclear, not-a-size, not-positive, too-large.
+ */
+export function typedYield() {
+  return textAs<Quantity>((text) => {
+    const written = text.trim();
+    if (written === "") return "missing";
+    if (written.length > LONGEST) return "too-long";
+    if (/^[-−]/.test(written)) return "negative";
+    if (UNCLEAR_COMMA.test(written)) return "comma-unclear";
+    const read = quantityOf(written.replace(/^(\d*),(\d)/, "$1.$2"));
+    if (read === null) return "not-a-size";
+    const value = roundHalfUp(read.value, PLACES);
+    if (value.isZero()) return "not-positive";
+    return value.greaterThan(MOST) ? "too-large" : { value: { value, unit: read.unit } };
+  }).meta({ examples: ["0.6 cu ft", "20 ft"] });
+}
+
+/** A typed yield as it is kept; `typedYield` reads it back unchanged. Units: as given. Rounds: never. */
+export function yieldText({ value, unit }: Quantity): string {
+  return `${value.toFixed()} ${unit}`;
+}
 
 /** A roll laid with laps: its size and how far each course lies over the one below. */
 export function rollEntry(system: UnitSystem) {

@@ -53,6 +53,7 @@ type Needs = readonly Readonly<{
   line: string;
   materialId: string | null;
   wastePercent?: string;
+  holds?: string;
   id?: string;
 }>[];
 function entryOf(needs: Needs, inputs: object = wallInputs()) {
@@ -159,6 +160,28 @@ test("a line bought as one material is not silently bought as another when it is
   const other = (await accepted(addMaterial(scope, v7(), someMaterialEntry(face)))).id;
   const changed = reviseTakeoff(scope, id, entryOf([{ line: "wallSheathing", materialId: other }]));
   expect(await faultsIn(changed)).toEqual(["needs.0.materialId: wrong-material"]);
+});
+
+// 10 ft x 9 ft x 4 in: 30 cubic feet; 30 / 0.6 = 50 bags, 30 / 0.75 = 40.
+test("what was typed that a bag gives is kept with the takeoff, and changed with it", async () => {
+  const entry = { category: "masonry", purchaseUnit: "bag", dimensions: {} };
+  const bag = (await accepted(addMaterial(scope, v7(), someMaterialEntry(entry)))).id;
+  const id = v7();
+  const inputs = { length: "10 ft", width: "9 ft", thickness: "4 in" };
+  const given = (holds: string) =>
+    takeoffNeedsEntry.parse({
+      takeoff: { calculator: "slab", system: "imperial", inputs },
+      neededBy: today,
+      needs: [{ line: "concrete", id: v7(), materialId: bag, holds }],
+    });
+  const made = await accepted(addTakeoff(scope, job.project.id, id, given("0.6 cu ft")));
+  expect([...made.yields].map(([line, { value, unit }]) => `${line}: ${value} ${unit}`)).toEqual([
+    "concrete: 0.6 cubic-foot",
+  ]);
+  expect(await needsOf(id)).toEqual(["concrete: 50 bag + 0 %"]);
+  await accepted(reviseTakeoff(scope, id, given("3/4 cu ft")));
+  expect((await takeoff(scope, id))?.yields.get("concrete")?.value.toFixed()).toBe("0.75");
+  expect(await needsOf(id)).toEqual(["concrete: 40 bag + 0 %"]);
 });
 
 test("undone, everything made of a takeoff is closed, and opened again when that is taken back", async () => {

@@ -63,6 +63,7 @@ export const FAULT_WORDS: Readonly<Record<FaultCode, string>> = {
   "not-a-triangle": "cannot close a triangle",
   "wing-too-wide": "must be less than the length of the main part",
   "no-room-for-studs": "leaves no room for studs between the plates",
+  "yield-known": "is said by the material's own dimensions already",
   "alternative-wrong-kind": "is of another kind than the required material",
   "alternative-thinner": "is thinner or of a smaller nominal size than the required material",
   "alternative-lower-grade": "is of a lower grade than the required material",
@@ -73,6 +74,19 @@ export const FAULT_WORDS: Readonly<Record<FaultCode, string>> = {
   "alternative-not-comparable": "cannot be compared with the required material by what is known of both",
   "stands-in-elsewhere": "would no longer do for a requirement that names it",
   "weight-unknown": "has no known weight to share by",
+  "more-than-in-place": "is more than lies there on that day",
+  "already-there": "is where it lies already",
+  "nothing-on-hand": "is a day on which nothing of the lot is on hand to bear it",
+  "nothing-stored": "is a time in which nothing lies there to bear it",
+  "space-unknown": "has no known size to share by; name another measure or say the material's",
+  "after-return-day": "is after the last day it is taken back; allowed with a reason",
+  "more-than-ordered": "is more than was ordered and has not come in",
+  "other-currency": "is not the store's currency; allowed with a reason in otherCurrency",
+  "free-asked": "is zero for what was bought; allowed with a reason in givenFree",
+  "held-by-an-act": "was undone as part of something else; undo that instead",
+  "same-requirement": "must name two requirements",
+  "more-than-drawn": "is more than was drawn",
+  "nothing-left-over": "has nothing set aside or unused on that day",
 };
 
 /** A fault in an answer: the field first, so that the message can stand alone. */

@@ -18,6 +18,7 @@ async function names() {
     "": t("material"),
     "needs materialId": t("material"),
     "needs wastePercent": t("waste"),
+    "needs holds": t("holds"),
     neededBy: t("neededBy"),
   });
 }
@@ -36,6 +37,7 @@ function needsTyped(form: FormData, locale: string) {
     id: typed(form, `needs.${row}.id`),
     materialId: typedOrNull(form, `needs.${row}.materialId`),
     wastePercent: typedAmount(form, `needs.${row}.wastePercent`, locale) ?? "0",
+    holds: typed(form, `needs.${row}.holds`),
   }));
 }
 

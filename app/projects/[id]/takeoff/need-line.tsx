@@ -1,5 +1,6 @@
 import { getLocale, getTranslations } from "next-intl/server";
 import type { UnitSystem } from "../../../../lib/measure/unit-system.ts";
+import { type Quantity, UNITS } from "../../../../lib/measure/units.ts";
 import { cutText } from "../../../../lib/show/cut-text.ts";
 import type { LineBought } from "../../../../lib/show/lines-bought.ts";
 import { quantityText } from "../../../../lib/show/money-text.ts";
@@ -9,14 +10,16 @@ import { AmountField } from "../../../_ui/amount-field.client.tsx";
 import { ChoiceField } from "../../../_ui/choice-field.client.tsx";
 import { RowFields } from "../../../_ui/rows.tsx";
 import { amountWords } from "../../../_words/amount-words.ts";
-import { unitWords } from "../../../_words/unit-words.ts";
+import { type UnitWords, unitWords } from "../../../_words/unit-words.ts";
 import type { NeedBefore } from "./asked-takeoff.ts";
 import style from "./takeoff.module.css";
+import { YieldField } from "./yield-field.client.tsx";
 
 type NeedLineProps = Readonly<{
   bought: LineBought;
   at: number;
   before: NeedBefore | null;
+  holds: Quantity | null;
   system: UnitSystem;
 }>;
 
@@ -29,8 +32,23 @@ async function wasteHint({ line }: LineBought): Promise<string | undefined> {
   return least === most ? t("wasteUsualOne", { least }) : t("wasteUsual", { least, most });
 }
 
+const plain = ({ value, unit }: Quantity) => ({ value: value.toFixed(), unit });
+
+/** As it would be typed: "0.6 cu ft". */
+function heldText({ value, unit }: Quantity, units: UnitWords): string {
+  return `${value.toFixed()} ${units.short(unit)}`;
+}
+
+/** An example in the measure of the line. */
+async function yieldHint({ line }: LineBought): Promise<string> {
+  const t = await getTranslations("takeoff.holdsHint");
+  const { dimension } = UNITS[line.quantity.unit];
+  if (line.cut !== null || dimension === "length") return t("length");
+  return dimension === "area" || dimension === "volume" ? t(dimension) : t("count");
+}
+
 /** One line of a takeoff: what it is bought as, with free stock named, and the waste. */
-export async function NeedLine({ bought, at, before, system }: NeedLineProps) {
+export async function NeedLine({ bought, at, before, holds, system }: NeedLineProps) {
   const t = await getTranslations("takeoff");
   const locale = await getLocale();
   const units = await unitWords();
@@ -45,8 +63,12 @@ export async function NeedLine({ bought, at, before, system }: NeedLineProps) {
   const fits = bought.as.filter(({ materialId }) => before === null || before.materialId === materialId);
   const choices = fits.map(({ materialId, name: material, quantity, exact, unit, free }) => ({
     value: materialId,
-    label: t("choice", { name: material, quantity, unit: units.of(unit, exact), free: free ?? "none" }),
+    label:
+      quantity === null
+        ? t("choiceByYield", { name: material, unit: units.one(unit), free: free ?? "none" })
+        : t("choice", { name: material, quantity, unit: units.of(unit, exact), free: free ?? "none" }),
   }));
+  const asked = fits.find(({ asksYield }) => asksYield);
   return (
     <div className={style.line}>
       <strong>{label}</strong>
@@ -62,6 +84,15 @@ export async function NeedLine({ bought, at, before, system }: NeedLineProps) {
             choices={[{ value: "", label: t("notBought") }, ...choices]}
             start={before === null || before.closed ? "" : before.materialId}
           />
+          {asked === undefined ? null : (
+            <YieldField
+              name={`${name}.holds`}
+              start={holds === null ? "" : heldText(holds, units)}
+              line={{ quantity: plain(line.quantity), cut: line.cut && plain(line.cut) }}
+              words={{ label: t("holds"), hint: await yieldHint(bought), comesTo: t("holdsComesTo") }}
+              locale={locale}
+            />
+          )}
           <AmountField
             name={`${name}.wastePercent`}
             label={t("waste")}

@@ -3,6 +3,7 @@ import type { LocalDate } from "../../../../lib/calendar/local-date.ts";
 import { lotsOf } from "../../../../lib/data/lots.ts";
 import { materialsOf } from "../../../../lib/data/materials.ts";
 import { liveEventsOfLots } from "../../../../lib/data/stock-events.ts";
+import type { Quantity } from "../../../../lib/measure/units.ts";
 import { linesBought } from "../../../../lib/show/lines-bought.ts";
 import type { Takeoff } from "../../../../lib/takeoff/takeoff-entry.ts";
 import { newId } from "../../../_forms/new-id.ts";
@@ -22,11 +23,13 @@ type NeedsFormProps = Readonly<{
   /** The takeoff that is reckoned again; null for a new one. */
   reopen: string | null;
   before: ReadonlyMap<string, NeedBefore>;
+  /** What was typed that one gives, of a takeoff opened again. */
+  yields: ReadonlyMap<string, Quantity>;
   day: LocalDate;
 }>;
 
 /** Each line with the material it is bought as, its waste, and free stock beside; all of it becomes requirements in one step. */
-export async function NeedsForm({ projectId, takeoff, reopen, before, day }: NeedsFormProps) {
+export async function NeedsForm({ projectId, takeoff, reopen, before, yields, day }: NeedsFormProps) {
   const t = await getTranslations("takeoff");
   const scope = await scopeSeen();
   const [materials, lots] = await Promise.all([materialsOf(scope), lotsOf(scope)]);
@@ -36,7 +39,7 @@ export async function NeedsForm({ projectId, takeoff, reopen, before, day }: Nee
   );
   const kept = new Set([...before.values()].map(({ materialId }) => materialId));
   const usable = materials.filter((one) => one.archivedOn === null || kept.has(one.id));
-  const lines = linesBought(takeoff.result.lines, usable, { lots, events, day }, await getLocale());
+  const lines = linesBought(takeoff.result.lines, usable, { lots, events, day, yields }, await getLocale());
   const [first] = before.values();
   return (
     <Part title={t("needs")} note={t("needsNote")}>
@@ -50,6 +53,7 @@ export async function NeedsForm({ projectId, takeoff, reopen, before, day }: Nee
             bought={line}
             at={at}
             before={before.get(line.line.key) ?? null}
+            holds={yields.get(line.line.key) ?? null}
             system={takeoff.system}
           />
         ))}

@@ -55,7 +55,7 @@ export default async function NeedPage({ params }: Props) {
         }
         aside={<Link href={`/materials/${material.id}`}>{t("toMaterial")}</Link>}
       />
-      <FromTakeoff needId={need.id} />
+      <FromTakeoff needId={need.id} unit={material.purchaseUnit} />
       {line && !line.open.isZero() ? (
         <SetAside need={need} open={line.open} materials={facts.materials} day={day} />
       ) : null}

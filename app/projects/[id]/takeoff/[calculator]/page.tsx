@@ -67,6 +67,7 @@ export default async function CalculatorPage({ params, searchParams }: Props) {
             takeoff={read.value}
             reopen={reopened?.id ?? null}
             before={await needsBefore(scope, reopened, day)}
+            yields={reopened?.yields ?? new Map()}
             day={day}
           />
         ) : (
