@@ -33,7 +33,11 @@ export type EntryTable =
   | "project"
   | "requirement"
   | "lot"
+  | "lot_receipt"
+  | "lot_payment"
   | "stock_event"
+  | "stock_act"
+  | "storage_place"
   | "bill"
   | "takeoff";
 

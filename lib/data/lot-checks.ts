@@ -10,6 +10,7 @@ import type { Tx } from "./client.ts";
 import { dayFaults } from "./day-faults.ts";
 import { materialWithin } from "./material-rows.ts";
 import { type StoredObservation, storedObservation } from "./observations.ts";
+import { placeWithin } from "./place-rows.ts";
 import { storeWithin } from "./store-rows.ts";
 import { isRegionKnown } from "./tax-regions.ts";
 import { fault } from "./written.ts";
@@ -65,7 +66,7 @@ export type LotToStore = Readonly<{
  * What a new lot comes to in its surroundings, or what is wrong with it. Faults: not-there (materialId, storeId,
  * observationId), wrong-material (observationId), day-ahead and day-too-early (orderedOn, acquiredOn, payments),
  * unknown-region (paid.taxRegion), unknown-choice (terms: nothing is bought under "none left"), missing (paid: the
- * observation has no price to copy).
+ * observation has no price to copy), other-currency (paid.currency: not the store's, and no reason given).
  */
 export async function lotToStore(
   tx: Tx,
@@ -77,10 +78,14 @@ export async function lotToStore(
   const region = entry.paid?.taxRegion ?? null;
   if (region !== null && !(await isRegionKnown(tx, region)))
     faults.push(fault("paid.taxRegion", "unknown-region"));
+  if (entry.placeId && (await placeWithin(tx, entry.placeId)) === null)
+    faults.push(fault("placeId", "not-there"));
   if (entry.terms === "none-left") faults.push(fault("terms", "unknown-choice"));
   if (faults.length > 0) return faults;
   const paid = paidFor(entry, named);
   if (paid === null) return [fault("paid", "missing")];
+  if (named.store !== null && paid.currency !== named.store.currency && !entry.otherCurrency)
+    return [fault("paid.currency", "other-currency", { store: named.store.currency })];
   const terms = entry.terms ?? named.seen?.terms ?? null;
   return { entry, paid, storeId: named.store?.id ?? null, terms: terms === "none-left" ? null : terms };
 }

@@ -8,6 +8,7 @@ import { feeOfStored, type StoredFee } from "./observation-rows.ts";
 import {
   type Columns,
   currencyOf,
+  dayOrNull,
   decimalOrNull,
   manyRows,
   moneyOrNull,
@@ -32,16 +33,37 @@ type LotRow = Readonly<{
   tax_region: string | null;
   exempt_from: readonly string[];
   fees: readonly StoredFee[];
+  taxes: readonly Readonly<{ name: string; amount: string }>[] | null;
   paid_home: string | null;
   paid_home_currency: string | null;
   ordered_on: string;
   condition: string;
+  place_id: string | null;
   stored_at: string | null;
+  expected_on: string | null;
+  lead_days: number | null;
+  returnable_until: string | null;
+  adjustable_until: string | null;
+  restocking_percent: string | null;
+  given_free: string | null;
+  other_currency: string | null;
   note: string | null;
   deleted_at: string | null;
 }>;
-type ReceiptRow = Readonly<{ lot_id: string; quantity: string; on_day: string }>;
-type PaymentRow = Readonly<{ lot_id: string; amount: string; on_day: string; home: string | null }>;
+type ReceiptRow = Readonly<{
+  id: string;
+  lot_id: string;
+  quantity: string;
+  on_day: string;
+  place_id: string | null;
+}>;
+type PaymentRow = Readonly<{
+  id: string;
+  lot_id: string;
+  amount: string;
+  on_day: string;
+  home: string | null;
+}>;
 
 const LOT: Columns<LotRow> = {
   id: "l.id",
@@ -57,28 +79,45 @@ const LOT: Columns<LotRow> = {
   tax_region: "l.tax_region",
   exempt_from: "l.exempt_from",
   fees: "l.fees",
+  taxes: "l.taxes",
   paid_home: "l.paid_home::text",
   paid_home_currency: "l.paid_home_currency",
   ordered_on: "l.ordered_on",
   condition: "l.condition::text",
-  stored_at: "l.stored_at",
+  place_id: "l.place_id",
+  stored_at:
+    "(SELECT s.name FROM storage_place s WHERE s.workspace_id = l.workspace_id AND s.id = l.place_id)",
+  expected_on: "l.expected_on",
+  lead_days: "l.lead_days",
+  returnable_until: "l.returnable_until",
+  adjustable_until: "l.adjustable_until",
+  restocking_percent: "l.restocking_percent::text",
+  given_free: "l.given_free",
+  other_currency: "l.other_currency",
   note: "l.note",
   deleted_at: "l.deleted_at",
 };
-const RECEIPT: Columns<ReceiptRow> = { lot_id: "r.lot_id", quantity: "r.quantity::text", on_day: "r.on_day" };
+const RECEIPT: Columns<ReceiptRow> = {
+  id: "r.id",
+  lot_id: "r.lot_id",
+  quantity: "r.quantity::text",
+  on_day: "r.on_day",
+  place_id: "r.place_id",
+};
 const PAYMENT: Columns<PaymentRow> = {
+  id: "p.id",
   lot_id: "p.lot_id",
   amount: "p.amount::text",
   on_day: "p.on_day",
   home: "p.home::text",
 };
 
-function receiptOfRow({ quantity, on_day }: ReceiptRow): Receipt {
-  return { quantity: storedDecimal(quantity), on: storedDay(on_day) };
+function receiptOfRow({ id, quantity, on_day, place_id }: ReceiptRow): Receipt {
+  return { id, quantity: storedDecimal(quantity), on: storedDay(on_day), placeId: place_id };
 }
 
-function paymentOfRow({ amount, on_day, home }: PaymentRow): Payment {
-  return { amount: storedDecimal(amount), on: storedDay(on_day), home: decimalOrNull(home) };
+function paymentOfRow({ id, amount, on_day, home }: PaymentRow): Payment {
+  return { id, amount: storedDecimal(amount), on: storedDay(on_day), home: decimalOrNull(home) };
 }
 
 function lotOfRow(stored: LotRow, receipts: readonly Receipt[], payments: readonly Payment[]): StoredLot {
@@ -97,13 +136,24 @@ function lotOfRow(stored: LotRow, receipts: readonly Receipt[], payments: readon
       taxRegion: stored.tax_region,
       exemptFrom: stored.exempt_from,
       fees: stored.fees.map(feeOfStored),
+      taxes: stored.taxes?.map(({ name, amount }) => ({ name, amount: storedDecimal(amount) })) ?? null,
     },
     paidHome: moneyOrNull(stored.paid_home, stored.paid_home_currency),
     orderedOn: storedDay(stored.ordered_on),
     receipts,
     payments,
     condition: storedDecimal(stored.condition),
+    placeId: stored.place_id,
     storedAt: stored.stored_at,
+    agreed: {
+      expectedOn: dayOrNull(stored.expected_on),
+      leadDays: stored.lead_days,
+      returnableUntil: dayOrNull(stored.returnable_until),
+      adjustableUntil: dayOrNull(stored.adjustable_until),
+      restockingPercent: decimalOrNull(stored.restocking_percent),
+    },
+    givenFree: stored.given_free,
+    otherCurrency: stored.other_currency,
     note: stored.note,
     deletedAt: stored.deleted_at,
   };
@@ -118,7 +168,8 @@ export async function lotsWithin(tx: Tx, only: Prisma.Sql): Promise<StoredLot[]>
   const found = await manyRows(tx, LOT, Prisma.sql`FROM lot l WHERE ${only} ${ordered}`);
   if (found.length === 0) return [];
   const parts = (table: string) => Prisma.sql`FROM ${Prisma.raw(table)}
-    JOIN lot l ON l.workspace_id = ${Prisma.raw(table.slice(-1))}.workspace_id AND l.id = lot_id WHERE ${only} ORDER BY on_day`;
+    JOIN lot l ON l.workspace_id = ${Prisma.raw(table.slice(-1))}.workspace_id AND l.id = lot_id
+    WHERE ${Prisma.raw(table.slice(-1))}.undone_at IS NULL AND ${only} ORDER BY on_day`;
   const receipts = groupedBy(await manyRows(tx, RECEIPT, parts("lot_receipt r")), ({ lot_id }) => lot_id);
   const payments = groupedBy(await manyRows(tx, PAYMENT, parts("lot_payment p")), ({ lot_id }) => lot_id);
   return found.map((stored) =>

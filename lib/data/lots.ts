@@ -3,8 +3,10 @@ import { v7 } from "uuid";
 import type { LocalDate } from "../calendar/local-date.ts";
 import type { Written } from "../fault.ts";
 import type { CurrencyCode } from "../money/currencies.ts";
+import { agreedOf } from "../stock/agreed.ts";
 import type { Lot } from "../stock/lot.ts";
 import type { LotEntry } from "../stock/lot-entry.ts";
+import { NO_PLACE } from "../stock/stock-event-entry.ts";
 import { inWorkspace, type Scope, type Tx } from "./client.ts";
 import { countedDay } from "./day-faults.ts";
 import { createdOnce, entryHash } from "./first-received.ts";
@@ -12,8 +14,10 @@ import { Prisma } from "./generated/client.ts";
 import { type LotToStore, lotToStore } from "./lot-checks.ts";
 import { LIVE_LOTS, lotsWithin, lotWithin, type StoredLot } from "./lot-rows.ts";
 import { storedFee } from "./observation-rows.ts";
-import { dateOf, digits, digitsOrNull } from "./rows.ts";
+import { placeNamed } from "./place-rows.ts";
+import { dateOf, dateOrNull, digits, digitsOrNull } from "./rows.ts";
 import { insertEvent, requirementFaults } from "./stock-event-insert.ts";
+import { storeWithin } from "./store-rows.ts";
 import { todayOf, workspaceWithin } from "./workspaces.ts";
 import { accepted, NOT_THERE, refused, repeated } from "./written.ts";
 
@@ -37,6 +41,23 @@ export function lot(scope: Scope, id: string): Promise<StoredLot | null> {
 
 type Placed = Readonly<{ id: string; hash: string; today: LocalDate; homeCurrency: CurrencyCode }>;
 
+/** Where a new lot is put and what is agreed on it: as the entry says, else as its store does. */
+async function placedAndAgreed(tx: Tx, entry: LotEntry, storeId: string | null) {
+  const store = storeId === null ? null : await storeWithin(tx, storeId);
+  const awaited = entry.receipts.length === 0;
+  const agreed = agreedOf(entry, { orderedOn: entry.orderedOn, awaited }, store);
+  return {
+    placeId: entry.placeId ?? (entry.storedAt === null ? null : await placeNamed(tx, entry.storedAt)),
+    expectedOn: dateOrNull(agreed.expectedOn),
+    leadDays: agreed.leadDays,
+    returnableUntil: dateOrNull(agreed.returnableUntil),
+    adjustableUntil: dateOrNull(agreed.adjustableUntil),
+    restockingPercent: digitsOrNull(agreed.restockingPercent),
+    givenFree: entry.givenFree ?? null,
+    otherCurrency: entry.otherCurrency ?? null,
+  };
+}
+
 /** A checked lot with its receipts and payments. */
 export async function insertLot(
   tx: Tx,
@@ -59,11 +80,12 @@ export async function insertLot(
       taxRegion: paid.taxRegion,
       exemptFrom: [...paid.exemptFrom],
       fees: paid.fees.map(storedFee),
+      taxes: paid.taxes?.map(({ name, amount }) => ({ name, amount: digits(amount) })) ?? Prisma.DbNull,
       paidHome: digitsOrNull(entry.paidHome),
       paidHomeCurrency: entry.paidHome === null ? null : homeCurrency,
       orderedOn: day(entry.orderedOn),
       condition: digits(entry.condition),
-      storedAt: entry.storedAt,
+      ...(await placedAndAgreed(tx, entry, storeId)),
       note: entry.note,
       entryHash: hash,
     },
@@ -91,7 +113,15 @@ async function allocateWhole(tx: Tx, lotId: string, requirementId: string, today
   const placed = await lotWithin(tx, lotId);
   if (placed === null) throw new Error(`lot ${lotId} vanished while it was written`);
   const { quantity, orderedOn: on } = placed;
-  const entry = { kind: "allocated", quantity, on, requirementId, amount: null, reason: null } as const;
+  const entry = {
+    kind: "allocated",
+    quantity,
+    on,
+    requirementId,
+    amount: null,
+    reason: null,
+    ...NO_PLACE,
+  } as const;
   const id = v7();
   const hash = entryHash({ lotId, ...entry });
   const written = await insertEvent(tx, placed, { id, entry, hash }, today);

@@ -8,7 +8,7 @@ import { fault } from "./written.ts";
 /** One live thing of a kind per name, capitals aside. `id`: the thing that wants it. */
 export async function nameFaults(
   tx: Tx,
-  table: "store" | "material" | "project",
+  table: "store" | "material" | "project" | "storage_place",
   name: string,
   id: string,
 ): Promise<Fault[]> {

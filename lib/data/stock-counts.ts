@@ -2,7 +2,7 @@ import "server-only";
 import type { Written } from "../fault.ts";
 import { countDifference } from "../stock/counted.ts";
 import type { StockEvent } from "../stock/lot.ts";
-import type { StockCountEntry } from "../stock/stock-event-entry.ts";
+import { NO_PLACE, type StockCountEntry } from "../stock/stock-event-entry.ts";
 import { inWorkspace, type Scope } from "./client.ts";
 import { countedDay, dayFaults } from "./day-faults.ts";
 import { createdOnce, entryHash } from "./first-received.ts";
@@ -34,7 +34,14 @@ export function addStockCount(
       const on = countedDay(count.on, today);
       const difference = countDifference(lot, await liveEventsOf(tx, lotId), on, count.quantity);
       if (difference === null) return accepted(null);
-      const entry = { ...difference, on, requirementId: null, amount: null, reason: count.reason };
+      const entry = {
+        ...difference,
+        on,
+        requirementId: null,
+        amount: null,
+        reason: count.reason,
+        ...NO_PLACE,
+      };
       return insertEvent(tx, lot, { id, entry, hash }, today);
     });
   });

@@ -7,6 +7,7 @@ import type { Lot, StockEvent } from "../stock/lot.ts";
 import type { StockEventEntry } from "../stock/stock-event-entry.ts";
 import type { Tx } from "./client.ts";
 import { countedDay } from "./day-faults.ts";
+import { placeWithin } from "./place-rows.ts";
 import { requirementWithin } from "./requirement-rows.ts";
 import { dateOf, digits, digitsOrNull } from "./rows.ts";
 import { eventWithin, liveEventsOf } from "./stock-event-rows.ts";
@@ -27,24 +28,46 @@ export async function requirementFaults(
   return standInFactor(requirement, materialId) === null ? [fault("requirementId", "wrong-material")] : [];
 }
 
+/** Places that are named are there; nothing is moved to an archived one. */
+async function placeFaults(tx: Tx, { kind, placeId, fromPlaceId }: StockEventEntry): Promise<Fault[]> {
+  const to = placeId === null ? null : await placeWithin(tx, placeId);
+  const from = fromPlaceId === null ? null : await placeWithin(tx, fromPlaceId);
+  return [
+    ...(placeId !== null && to === null ? [fault("placeId", "not-there")] : []),
+    ...(kind === "moved" && to !== null && to.archivedOn !== null ? [fault("placeId", "archived")] : []),
+    ...(fromPlaceId !== null && from === null ? [fault("fromPlaceId", "not-there")] : []),
+  ];
+}
+
+/** actId: what it is undone together with; at: its place among the events of its day, when not the last. */
+export type EventToStore = Readonly<{
+  id: string;
+  entry: StockEventEntry;
+  hash: string;
+  actId?: string | null | undefined;
+  at?: number | undefined;
+}>;
+
 /**
  * Records an event of a lot that is locked and live. A day ahead is stored as today. Faults: not-there, wrong-material
- * (requirementId) and those of `faultsOfEvent`.
+ * (requirementId), not-there (placeId, fromPlaceId), archived (placeId, of what is moved) and those of `faultsOfEvent`.
  */
 export async function insertEvent(
   tx: Tx,
   lot: Lot,
-  { id, entry, hash }: Readonly<{ id: string; entry: StockEventEntry; hash: string }>,
+  { id, entry, hash, actId = null, at }: EventToStore,
   today: LocalDate,
 ): Promise<Written<StockEvent>> {
-  const event: StockEvent = { id, lotId: lot.id, ...entry, sequence: BEING_RECORDED };
+  const event: StockEvent = { id, lotId: lot.id, ...entry, actId, sequence: at ?? BEING_RECORDED };
   // Releasing is never refused for its material: what is no longer accepted must be able to leave.
   const named =
     entry.kind === "released" ? [] : await requirementFaults(tx, lot.materialId, entry.requirementId);
-  const faults = [...named, ...faultsOfEvent(lot, await liveEventsOf(tx, lot.id), event, today)];
+  const placed = await placeFaults(tx, entry);
+  const faults = [...named, ...placed, ...faultsOfEvent(lot, await liveEventsOf(tx, lot.id), event, today)];
   if (faults.length > 0) return refused(faults);
   await tx.stockEvent.create({
     data: {
+      ...(at === undefined ? {} : { sequence: BigInt(at) }),
       id,
       lotId: lot.id,
       kind: entry.kind,
@@ -54,6 +77,9 @@ export async function insertEvent(
       amount: digitsOrNull(entry.amount?.amount ?? null),
       currency: entry.amount?.currency ?? null,
       reason: entry.reason,
+      placeId: entry.placeId,
+      fromPlaceId: entry.fromPlaceId,
+      actId,
       entryHash: hash,
     },
     select: { id: true },

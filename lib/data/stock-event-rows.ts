@@ -17,6 +17,9 @@ type EventRow = Readonly<{
   amount: string | null;
   currency: string | null;
   reason: string | null;
+  place_id: string | null;
+  from_place_id: string | null;
+  act_id: string | null;
   sequence: number;
   undone_at: string | null;
 }>;
@@ -31,6 +34,9 @@ const EVENT: Columns<EventRow> = {
   amount: "e.amount::text",
   currency: "e.currency",
   reason: "e.reason",
+  place_id: "e.place_id",
+  from_place_id: "e.from_place_id",
+  act_id: "e.act_id",
   sequence: "e.sequence",
   undone_at: "e.undone_at",
 };
@@ -45,6 +51,9 @@ function eventOfRow(stored: EventRow): StoredEvent {
     requirementId: stored.requirement_id,
     amount: moneyOrNull(stored.amount, stored.currency),
     reason: stored.reason,
+    placeId: stored.place_id,
+    fromPlaceId: stored.from_place_id,
+    actId: stored.act_id,
     sequence: stored.sequence,
     undoneAt: stored.undone_at,
   };

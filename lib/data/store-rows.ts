@@ -16,6 +16,10 @@ type StoreRow = Readonly<{
   prices_include_tax: boolean;
   distance_km: string | null;
   import_charges_confirmed: boolean;
+  return_days: number | null;
+  price_adjustment_days: number | null;
+  restocking_percent: string | null;
+  lead_days: number | null;
   archived_on: string | null;
   discounts: readonly (Dated & { category: Category | null; percent: string })[];
   import_charges: readonly (Dated & {
@@ -28,6 +32,7 @@ type StoreRow = Readonly<{
 
 const STORE = Prisma.sql`SELECT s.id, s.name, s.tax_region, s.currency, s.trip_cost::text, s.trip_currency,
   s.prices_include_tax, s.distance_km::text, s.import_charges_confirmed, s.archived_on,
+  s.return_days, s.price_adjustment_days, s.restocking_percent::text, s.lead_days,
   (SELECT coalesce(json_agg(json_build_object('category', d.category, 'percent', d.percent::text, 'from', d.from_day,
     'until', d.until_day) ORDER BY d.category NULLS FIRST, d.from_day NULLS FIRST), '[]')
     FROM store_discount d WHERE d.workspace_id = s.workspace_id AND d.store_id = s.id) AS discounts,
@@ -61,6 +66,10 @@ function storeOfRow(stored: StoreRow): Store {
           ...days(charge),
         }))
       : null,
+    returnDays: stored.return_days,
+    priceAdjustmentDays: stored.price_adjustment_days,
+    restockingPercent: decimalOrNull(stored.restocking_percent),
+    leadDays: stored.lead_days,
     archivedOn: dayOrNull(stored.archived_on),
   };
 }

@@ -28,13 +28,21 @@ async function faultsOf(tx: Tx, id: string, entry: StorePatch): Promise<Fault[]>
   return faults;
 }
 
-function columns({ tripCost, distanceKm, importCharges, discounts: _, ...plain }: StorePatch) {
+function columns({
+  tripCost,
+  distanceKm,
+  importCharges,
+  restockingPercent,
+  discounts: _,
+  ...plain
+}: StorePatch) {
   return {
     ...plain,
     ...(tripCost === undefined
       ? {}
       : { tripCost: digitsOrNull(tripCost?.amount ?? null), tripCurrency: tripCost?.currency ?? null }),
     ...(distanceKm === undefined ? {} : { distanceKm: digitsOrNull(distanceKm) }),
+    ...(restockingPercent === undefined ? {} : { restockingPercent: digitsOrNull(restockingPercent) }),
     ...(importCharges === undefined ? {} : { importChargesConfirmed: importCharges !== null }),
   };
 }

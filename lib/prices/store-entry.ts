@@ -5,6 +5,7 @@ import {
   choice,
   currency,
   day,
+  days,
   fields,
   flag,
   inOrder,
@@ -46,6 +47,10 @@ const shape = {
   distanceKm: quantityOrZero().nullable(),
   discounts: listOf(discount),
   importCharges: listOf(importCharge).nullable(),
+  returnDays: days().nullable(),
+  priceAdjustmentDays: days().nullable(),
+  restockingPercent: percent().nullable(),
+  leadDays: days().nullable(),
 };
 type TripCost = z.output<typeof shape.tripCost>;
 
@@ -61,6 +66,10 @@ export const storeEntry = fields({
   distanceKm: shape.distanceKm.default(null),
   discounts: shape.discounts.default([]),
   importCharges: shape.importCharges.default(null),
+  returnDays: shape.returnDays.default(null),
+  priceAdjustmentDays: shape.priceAdjustmentDays.default(null),
+  restockingPercent: shape.restockingPercent.default(null),
+  leadDays: shape.leadDays.default(null),
 }).transform((entry) => ({ ...entry, tripCost: tripCostIn(entry.tripCost, entry.currency) }));
 export type StoreEntry = z.output<typeof storeEntry>;
 

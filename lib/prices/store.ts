@@ -34,5 +34,11 @@ export type Store = Readonly<{
   distanceKm: Decimal | null;
   discounts: readonly StandingDiscount[];
   importCharges: readonly ImportCharge[] | null;
+  /** What a lot bought here is agreed on beside its price: days it is taken back, days a lower price is paid back, percent kept
+   * of a return, days an order takes. null: not said. */
+  returnDays: number | null;
+  priceAdjustmentDays: number | null;
+  restockingPercent: Decimal | null;
+  leadDays: number | null;
   archivedOn: LocalDate | null;
 }>;

@@ -6,10 +6,11 @@ import { rateKept } from "../prices/rate-kept.ts";
 import type { Requirement } from "../projects/project.ts";
 import { inCurrency } from "../rates/rate-of-day.ts";
 import { carryingCost } from "../stock/carrying.ts";
-import { carryingShare, goingValue, stockSaving } from "../stock/held-saving.ts";
+import { carryingOf, carryingShare, goingValue, stockSaving } from "../stock/held-saving.ts";
 import type { Lot, StockEvent } from "../stock/lot.ts";
 import { type Holding, lotAccount, type Withdrawal } from "../stock/lot-account.ts";
 import { lotCost } from "../stock/lot-cost.ts";
+import { type StorageShares, storageShares } from "../stock/storage-shares.ts";
 import type { MarketOfDays } from "./market-of-days.ts";
 import { disposalSaving, savingParts } from "./saving-parts.ts";
 import type { SavingKind, SavingRow } from "./savings-figures.ts";
@@ -23,6 +24,7 @@ type Makings = Readonly<{
   lot: Lot;
   material: Material;
   cost: ReturnType<typeof lotCost>;
+  storage: StorageShares | null;
 }>;
 
 /** What made the discount: the terms the lot was bought under; a plain shelf price is the choice of the store (R10). */
@@ -41,13 +43,26 @@ function atHome(amount: Money, on: LocalDate, { valuation }: ExposureFacts): Mon
 
 type Part = Pick<Withdrawal | Holding, "quantity" | "charged" | "cost">;
 
-/** What every row of a lot says, whatever became of the quantity. until: the day its carrying ends. */
-function common(makings: Makings, part: Part, requirementId: string | null, until: LocalDate) {
+/** What storing a quantity cost: of what has left by its event, of what is held by its requirement; null: no rate. */
+function storageOf({ storage, facts }: Makings, eventId: string | null, requirementId: string | null) {
+  if (storage === null) return null;
+  const share = eventId === null ? storage.held.get(requirementId) : storage.left.get(eventId);
+  return share ?? money(0, facts.valuation.homeCurrency);
+}
+
+/** What every row of a lot says, whatever became of the quantity. until: the day its carrying ends; eventId null: it is held. */
+function common(
+  makings: Makings,
+  part: Part,
+  requirementId: string | null,
+  { until, eventId }: Readonly<{ until: LocalDate; eventId: string | null }>,
+) {
   const { facts, lot, cost, requirements } = makings;
   const whole = cost.known
     ? carryingCost(cost.payments, facts.moneyRates, until, facts.valuation.homeCurrency)
     : null;
-  const carrying = carryingShare(lot, part.charged, whole);
+  const interest = carryingShare(lot, part.charged, whole);
+  const carrying = carryingOf(interest, storageOf(makings, eventId, requirementId));
   return {
     lotId: lot.id,
     materialId: lot.materialId,
@@ -58,7 +73,7 @@ function common(makings: Makings, part: Part, requirementId: string | null, unti
     paid: cost.known ? part.cost : null,
     carrying,
     source: sourceOf(lot),
-    beforeCarrying: carrying === null,
+    beforeCarrying: interest === null || carrying === null,
     missing: false,
   };
 }
@@ -72,7 +87,7 @@ function usedRow(
   event: StockEvent | null,
 ): SavingRow {
   const { market, lot, material } = makings;
-  const shared = common(makings, part, requirementId, on);
+  const shared = common(makings, part, requirementId, { until: on, eventId: event?.id ?? null });
   const bought = market.goingPrice(material, lot.orderedOn);
   const now = market.goingPrice(material, on);
   const goingAtAcquisition = goingValue(lot, part.quantity, bought);
@@ -104,7 +119,7 @@ const DISPOSALS: Readonly<Partial<Record<StockEvent["kind"], SavingKind>>> = {
 
 /** A row of what left otherwise. Nothing was replaced on the market, so the strict figure is the saving itself. */
 function disposalRow(makings: Makings, { event, ...part }: Withdrawal, kind: SavingKind): SavingRow {
-  const shared = common(makings, part, event.requirementId, event.on);
+  const shared = common(makings, part, event.requirementId, { until: event.on, eventId: event.id });
   const nothing = money(0, makings.facts.valuation.homeCurrency);
   const received = event.amount === null ? nothing : atHome(event.amount, event.on, makings.facts);
   const saving = disposalSaving(received, shared.paid, shared.carrying);
@@ -143,7 +158,11 @@ export function lotRows(
   const cost = lotCost(lot, material, facts.valuation, day);
   const nothing = money(0, facts.valuation.homeCurrency);
   const account = lotAccount(lot, cost.known ? cost.cost : nothing, events, day);
-  const makings: Makings = { day, facts, market, requirements, lot, material, cost };
+  const { homeCurrency } = facts.valuation;
+  const storage = storageShares(lot, events, account, day, homeCurrency, (amount, on) =>
+    atHome(amount, on, facts),
+  );
+  const makings: Makings = { day, facts, market, requirements, lot, material, cost, storage };
   const gone = account.withdrawals.flatMap((withdrawal): SavingRow[] => {
     const { event } = withdrawal;
     const disposal = DISPOSALS[event.kind];

@@ -38,6 +38,10 @@ function store(plain: AisleStore): Store {
     ...plain,
     tripCost: null,
     distanceKm: null,
+    returnDays: null,
+    priceAdjustmentDays: null,
+    restockingPercent: null,
+    leadDays: null,
     archivedOn: null,
     discounts: plain.discounts.map((discount) => ({ ...discount, percent: decimal(discount.percent) })),
     importCharges:

@@ -43,6 +43,10 @@ export const lotShape = z.strictObject({
     taxRegion: z.string().nullable(),
     exemptFrom: z.array(z.string()),
     fees: z.array(feeShape),
+    taxes: z
+      .array(z.strictObject({ name: z.string(), amount: decimalShape }))
+      .nullable()
+      .describe("as the receipt shows them, of amount and fees; null: reckoned by the rates"),
   }),
   paidHome: decimalShape.nullable().describe("home currency"),
   orderedOn: dayShape,
@@ -98,6 +102,7 @@ export function apiLot(
       taxRegion: paid.taxRegion,
       exemptFrom: [...paid.exemptFrom],
       fees: paid.fees.map((fee) => apiFee(fee, paid.currency)),
+      taxes: paid.taxes?.map(({ name, amount }) => ({ name, amount: paidText(amount) })) ?? null,
     },
     paidHome: lot.paidHome === null ? null : enteredDigits(lot.paidHome.amount, lot.paidHome.currency),
     orderedOn,

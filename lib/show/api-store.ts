@@ -34,6 +34,10 @@ export const storeShape = z.strictObject({
     )
     .nullable()
     .describe("null: not confirmed, so a foreign store is never the best offer"),
+  returnDays: z.int().nullable().describe("copied into what is bought here, as the three below"),
+  priceAdjustmentDays: z.int().nullable(),
+  restockingPercent: decimalShape.nullable(),
+  leadDays: z.int().nullable(),
   archivedOn: dayShape.nullable(),
 });
 
@@ -63,6 +67,10 @@ export function apiStore(store: Store): z.output<typeof storeShape> {
         from: charge.from,
         until: charge.until,
       })) ?? null,
+    returnDays: store.returnDays,
+    priceAdjustmentDays: store.priceAdjustmentDays,
+    restockingPercent: exactDigitsOrNull(store.restockingPercent),
+    leadDays: store.leadDays,
     archivedOn,
   };
 }

@@ -39,5 +39,6 @@ export function copiedReceipt(
         ? { ...fee, amount: fee.amount.times(perPurchaseUnit) }
         : fee,
     ),
+    taxes: null,
   };
 }

@@ -1,5 +1,5 @@
 import type { Decimal } from "../decimal.ts";
-import { type Money, money, roundToMinorUnit, subtract, times } from "../money/money.ts";
+import { add, type Money, money, roundToMinorUnit, subtract, times } from "../money/money.ts";
 import type { GoingPrice } from "../prices/offer.ts";
 import type { Lot } from "./lot.ts";
 
@@ -19,6 +19,18 @@ export function carryingShare(lot: Lot, charged: Decimal, whole: Money | null): 
   if (whole === null) return null;
   const share = whole.amount.times(charged).dividedBy(lot.quantity);
   return roundToMinorUnit(money(share, whole.currency));
+}
+
+/**
+ * Carrying of a quantity: its part of the money tied up + its part of the storage money entered (R10).
+ * interest null: no money rate; then what storing cost stands alone, and nothing at all is null ("before carrying cost").
+ * storage null: it cannot be said in home currency, so carrying is not known. Units: home currency, both rounded already.
+ * Rounds: never. Source: rules.md R10.
+ */
+export function carryingOf(interest: Money | null, storage: Money | null): Money | null {
+  if (storage === null) return null;
+  if (interest === null) return storage.amount.isZero() ? null : storage;
+  return add(interest, storage);
 }
 
 /**

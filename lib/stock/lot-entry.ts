@@ -7,6 +7,7 @@ import {
   choice,
   currency,
   day,
+  days,
   fields,
   flag,
   id,
@@ -14,6 +15,7 @@ import {
   listOf,
   name,
   note,
+  percent,
   quantity,
   type Rule,
   share,
@@ -31,14 +33,18 @@ const paid = fields({
   taxRegion: regionCode().nullable().default(null),
   exemptFrom: listOf(name()).default([]),
   fees: listOf(feeEntry, 20).default([]),
+  taxes: listOf(fields({ name: name(), amount: amountOrZero() }), 20)
+    .nullable()
+    .default(null),
 });
 
 const payment = fields({ amount: amount(), on: day(), home: amount().nullable().default(null) });
 
 const absent = (value: unknown): boolean => value === null || value === undefined;
 
-/** Zero is a price only for what was salvaged or left over (R9). */
-function boughtForNothing({ origin, paid: receipt }: Readonly<Record<string, unknown>>): boolean {
+/** Zero is a price for what was salvaged or left over, and for a gift, which says so (R9). */
+function boughtForNothing({ origin, paid: receipt, givenFree }: Readonly<Record<string, unknown>>): boolean {
+  if (!absent(givenFree)) return false;
   const bought = origin === "bought" || origin === "special-order";
   const said = receipt as { amount?: { isZero?: () => boolean } } | null | undefined;
   return bought && said?.amount?.isZero?.() === true;
@@ -46,13 +52,19 @@ function boughtForNothing({ origin, paid: receipt }: Readonly<Record<string, unk
 
 const RULES: readonly Rule[] = [
   inOrder("orderedOn", "acquiredOn"),
+  inOrder("orderedOn", "expectedOn"),
+  inOrder("orderedOn", "returnableUntil"),
+  inOrder("orderedOn", "adjustableUntil"),
   { path: "paid", code: "missing", broken: (lot) => absent(lot.paid) && absent(lot.observationId) },
-  { path: "paid.amount", code: "free-only-for-salvage", broken: boughtForNothing },
+  { path: "paid.amount", code: "free-asked", broken: boughtForNothing },
 ];
 
 /**
  * A new lot: paid for the whole quantity, or an observation whose price it copies (then paid is null).
  * acquiredOn left out: received on the day ordered; null: not received yet. payments left out: all on orderedOn.
+ * placeId or storedAt (a place's name, found or made): where it is put. What is agreed beside the price (`Agreed`), where
+ * left out, is copied from the store. givenFree: why nothing was paid for what was bought; otherCurrency: why it was paid in
+ * another currency than the store's.
  */
 export const lotEntry = withRules(
   fields({
@@ -68,7 +80,15 @@ export const lotEntry = withRules(
     acquiredOn: day().nullable().optional(),
     payments: listOf(payment).default([]),
     condition: share().prefault("1"),
+    placeId: id().nullable().optional(),
     storedAt: name().nullable().default(null),
+    expectedOn: day().nullable().optional(),
+    leadDays: days().nullable().optional(),
+    returnableUntil: day().nullable().optional(),
+    adjustableUntil: day().nullable().optional(),
+    restockingPercent: percent().nullable().optional(),
+    givenFree: note().nullable().optional(),
+    otherCurrency: note().nullable().optional(),
     note: note().nullable().default(null),
   }),
   RULES,

@@ -6,7 +6,8 @@ import { isImportRecovered } from "../prices/own-currency-price.ts";
 import type { Store } from "../prices/store.ts";
 import { taxShares } from "../prices/tax-shares.ts";
 import type { Valuation } from "../prices/valuation.ts";
-import type { Lot, Paid } from "./lot.ts";
+import { isRecovered, taxOn } from "../tax/tax.ts";
+import type { BilledTax, Lot, Paid } from "./lot.ts";
 
 /** Why a lot's cost cannot be said. */
 export type NoCostReason = "tax-unknown" | "rate-unknown" | "region-unknown";
@@ -53,10 +54,22 @@ function borderOf(store: Store | undefined, valuation: Valuation, day: LocalDate
   return { border, borderCost };
 }
 
+/** The taxes a receipt shows: all of them, and those that come back; of a name the place does not know, nothing does. */
+function shownTaxes(taxes: readonly BilledTax[], code: string | null, valuation: Valuation, day: LocalDate) {
+  const region = code === null ? undefined : valuation.regions.get(code);
+  const tax = region === undefined ? null : taxOn(region, day);
+  const back = (tax?.known === true ? tax.components : [])
+    .filter((component) => isRecovered(component, valuation.registrations, day))
+    .map(({ name }) => name);
+  const total = (some: readonly BilledTax[]) => some.reduce((sum, { amount }) => sum.plus(amount), ZERO);
+  return { all: total(taxes), recovered: total(taxes.filter(({ name }) => back.includes(name))) };
+}
+
 /**
  * What a lot's receipt comes to with the tax, the registrations and the import charges of a day.
  *     base  = paid, without the tax in it;  gross = base + fees + tax on (base + taxable fees)
  *     recovered = the tax of gross that a buyer registered on that day gets back
+ * Where the receipt shows its taxes they are taken as shown, to the cent: base + fees + taxes, recovered the shown ones.
  * Where neither the receipt nor a store says the region: no tax for salvage and left-overs (a private sale, a gift),
  * refused for what was bought. Units: the currency paid. Rounds: only divisions that do not end. Source: rules.md R3, R4, R9.
  */
@@ -75,6 +88,13 @@ export function receiptDue(
   const shares = region === null ? NO_TAX : taxShares(valuation, region, exempt, day);
   if (!shares.known) return shares.reason;
 
+  if (paid.taxes !== null) {
+    const taxes = shownTaxes(paid.taxes, region, valuation, day);
+    const beforeTax = paid.taxIncluded ? paid.amount.minus(taxes.all) : paid.amount;
+    const due = beforeTax.plus(feesOf(paid, beforeTax, lot.quantity).all);
+    const border = borderOf(store, valuation, day, due);
+    return { gross: due.plus(taxes.all), recovered: taxes.recovered, ...border };
+  }
   const base = paid.taxIncluded ? paid.amount.dividedBy(shares.all.plus(ONE)) : paid.amount;
   const fees = feesOf(paid, base, lot.quantity);
   // A tax-inclusive amount is itself the total: stripped and taxed again it would lose its last digit.

@@ -24,7 +24,13 @@ export type Impossible = Readonly<{
   event: StockEvent;
   code: Extract<
     FaultCode,
-    "more-than-free" | "more-than-allocated" | "not-received-yet" | "before-acquisition"
+    | "more-than-free"
+    | "more-than-allocated"
+    | "not-received-yet"
+    | "before-acquisition"
+    | "more-than-in-place"
+    | "already-there"
+    | "nothing-on-hand"
   >;
   has: Decimal;
 }>;
@@ -66,7 +72,8 @@ function obstacle(lot: Lot, balance: Balance, event: StockEvent): Impossible | n
   const { kind, quantity } = event;
   const refused = (code: Impossible["code"], has: Decimal): Impossible => ({ event, code, has });
   if (event.on < lot.orderedOn) return refused("before-acquisition", ZERO);
-  if (kind === "found") return null;
+  // Whether there is so much where it is moved from, or anything to bear a cost, `lying` and `storageShares` say.
+  if (kind === "found" || kind === "moved" || kind === "stored") return null;
   const own = allocatedTo(balance, event.requirementId);
   if (kind === "released") return own.lessThan(quantity) ? refused("more-than-allocated", own) : null;
   if (kind === "allocated")
@@ -94,6 +101,9 @@ function apply(balance: Balance, event: StockEvent): void {
     case "found":
       balance.found = balance.found.plus(quantity);
       balance.free = balance.free.plus(quantity);
+      return;
+    case "moved":
+    case "stored":
       return;
     case "drawn":
       takeOut(balance, event);

@@ -45,7 +45,7 @@ test("a receipt that cannot be right is refused in words, and everything typed s
   await field(page, "Paid for the whole").fill("0");
   await field(page, "Bought on").fill(daysAgo(-9));
   await page.getByRole("button", { name: "Record it" }).click();
-  await expect(faults(page)).toContainText("Paid for the whole: a price of 0 is for salvage and gifts only");
+  await expect(faults(page)).toContainText("Paid for the whole: was it really free? Then say why");
   await field(page, "Paid for the whole").fill("200");
   await page.getByRole("button", { name: "Record it" }).click();
   await expect(faults(page)).toContainText("Bought on: this day is still to come");

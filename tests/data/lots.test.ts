@@ -4,8 +4,9 @@ import { plusDays } from "../../lib/calendar/local-date.ts";
 import { exposureFacts } from "../../lib/data/facts.ts";
 import { addLot, deleteLot, lot, lotsOf, undeleteLot } from "../../lib/data/lots.ts";
 import { addObservation, correctObservation, deleteObservation } from "../../lib/data/observations.ts";
+import { placesOf } from "../../lib/data/places.ts";
 import { eventsOf } from "../../lib/data/stock-events.ts";
-import { addStore } from "../../lib/data/stores.ts";
+import { addStore, changeStore } from "../../lib/data/stores.ts";
 import { decimal } from "../../lib/decimal.ts";
 import { money } from "../../lib/money/money.ts";
 import { freshDatabase } from "../support/database.ts";
@@ -54,10 +55,67 @@ test("a lot comes back exactly as entered", async () => {
     ],
     condition: "0.85",
     storedAt: "Shed",
+    expectedOn: plusDays(today, -1),
+    leadDays: 8,
+    returnableUntil: plusDays(today, 5),
+    adjustableUntil: null,
+    restockingPercent: "15",
+    otherCurrency: "the catalogue's price is in US dollars",
     note: "left door",
   });
   await accepted(addLot(scope, id, entry));
-  expect(await lot(scope, id)).toEqual({ ...entry, id, paidHome: money("430.10", "CAD"), deletedAt: null });
+  const [shed] = await placesOf(scope);
+  expect(shed).toMatchObject({ name: "Shed", area: null, archivedOn: null });
+  const known = expect.any(String);
+  const { expectedOn, leadDays, returnableUntil, adjustableUntil, restockingPercent, ...rest } = entry;
+  expect(await lot(scope, id)).toEqual({
+    ...rest,
+    id,
+    paidHome: money("430.10", "CAD"),
+    placeId: shed?.id,
+    receipts: entry.receipts.map((one) => ({ ...one, id: known, placeId: null })),
+    payments: entry.payments.map((one) => ({ ...one, id: known })),
+    agreed: { expectedOn, leadDays, returnableUntil, adjustableUntil, restockingPercent },
+    givenFree: null,
+    deletedAt: null,
+  });
+});
+
+test("what a store agrees to as a rule is copied into what is bought there, and stays when the store changes", async () => {
+  const rules = { returnDays: 30, priceAdjustmentDays: 14, restockingPercent: "10", leadDays: 21 };
+  const { id: storeId } = await accepted(addStore(scope, v7(), someStoreEntry(rules)));
+  const made = await accepted(addLot(scope, v7(), some({ storeId, acquiredOn: null })));
+  await accepted(changeStore(scope, storeId, { returnDays: null, restockingPercent: null }));
+  expect((await lot(scope, made.id))?.agreed).toEqual({
+    leadDays: 21,
+    expectedOn: plusDays(today, 21),
+    returnableUntil: plusDays(today, 30),
+    adjustableUntil: plusDays(today, 14),
+    restockingPercent: decimal("10"),
+  });
+  const said = some({ storeId, returnableUntil: null, adjustableUntil: plusDays(today, 2) });
+  expect((await accepted(addLot(scope, v7(), said))).agreed).toMatchObject({
+    expectedOn: null,
+    returnableUntil: null,
+    adjustableUntil: plusDays(today, 2),
+  });
+});
+
+test("paid in another currency than the store's: asked, and taken with a reason", async () => {
+  const paid = { amount: "300.00", currency: "USD", taxIncluded: false };
+  const entry = { storeId: job.store.id, paid };
+  expect(await faultsIn(addLot(scope, v7(), some(entry)))).toEqual(["paid.currency: other-currency"]);
+  const why = "paid by a foreign card";
+  expect((await accepted(addLot(scope, v7(), some({ ...entry, otherCurrency: why })))).otherCurrency).toBe(
+    why,
+  );
+});
+
+test("a place is named in any capitals and is one place", async () => {
+  const one = await accepted(addLot(scope, v7(), some({ storedAt: "North wall" })));
+  const two = await accepted(addLot(scope, v7(), some({ storedAt: "north WALL" })));
+  expect([two.placeId, two.storedAt]).toEqual([one.placeId, "North wall"]);
+  expect(await faultsIn(addLot(scope, v7(), some({ placeId: v7() })))).toEqual(["placeId: not-there"]);
 });
 
 test("a lot not received yet has no receipt", async () => {

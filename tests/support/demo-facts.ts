@@ -2,6 +2,7 @@ import type { LocalDate } from "../../lib/calendar/local-date.ts";
 import { decimal } from "../../lib/decimal.ts";
 import type { ExposureFacts } from "../../lib/exposure/exposure-facts.ts";
 import { money } from "../../lib/money/money.ts";
+import { lotToBe } from "../../lib/stock/lot-to-be.ts";
 import { CANADA } from "../../lib/tax/regions-ca.ts";
 import { demoEntries } from "../../prisma/demo/entries.ts";
 
@@ -45,9 +46,10 @@ export function demoFacts(today: LocalDate): ExposureFacts {
       closedOn: null,
     })),
     observations: demo.observations.map(({ id, entry }) => ({ ...entry, id })),
-    lots: demo.lots.map(({ id, entry: { paid, paidHome, ...lot } }) => {
+    lots: demo.lots.map(({ id, entry }) => {
+      const { paid, paidHome } = entry;
       if (paid === null) throw new Error(`the demo's lot ${id} says nothing of what was paid`);
-      return { ...lot, id, paid, paidHome: cad(paidHome) };
+      return lotToBe(entry, { id, paid, paidHome: cad(paidHome) });
     }),
     events: demo.events.map(({ id, lotId, entry }, sequence) => ({ ...entry, id, lotId, sequence })),
     moneyRates: [{ percent: decimal(7), from: null }],

@@ -57,6 +57,10 @@ export function store(id: string, given: Partial<Store> = {}): Store {
     distanceKm: null,
     discounts: [],
     importCharges: null,
+    returnDays: null,
+    priceAdjustmentDays: null,
+    restockingPercent: null,
+    leadDays: null,
     archivedOn: null,
     ...given,
   };

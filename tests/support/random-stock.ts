@@ -55,6 +55,8 @@ export function recordedLot(id = "lot"): fc.Arbitrary<{ lot: Lot; events: readon
         requirementId: FOR_ONE.includes(kind) ? (requirementId ?? "a") : requirementId,
         amount: FOR_MONEY.includes(kind) ? cad(decimal(cents).dividedBy(100)) : null,
         reason: null,
+        placeId: null,
+        fromPlaceId: null,
         sequence,
       };
       if (faultsOfEvent(lot, events, event, TODAY).length === 0) events.push(event);

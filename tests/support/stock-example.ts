@@ -3,7 +3,13 @@ import type { ExposureFacts } from "../../lib/exposure/exposure-facts.ts";
 import type { Material } from "../../lib/materials/material.ts";
 import { money } from "../../lib/money/money.ts";
 import type { Project, Requirement, RequirementRevision } from "../../lib/projects/project.ts";
-import type { Lot, Paid, StockEvent, StockEventKind } from "../../lib/stock/lot.ts";
+import {
+  type Lot,
+  NOTHING_AGREED,
+  type Paid,
+  type StockEvent,
+  type StockEventKind,
+} from "../../lib/stock/lot.ts";
 import { day, SHEET, valuation } from "./price-example.ts";
 
 type Written = string | number | Decimal;
@@ -20,6 +26,7 @@ export function paid(amount: Written, given: Partial<Paid> = {}): Paid {
     taxRegion: null,
     exemptFrom: [],
     fees: [],
+    taxes: null,
     ...given,
   };
 }
@@ -41,7 +48,11 @@ export function lotOf(quantity: Written, amount: Written, given: Partial<Lot> = 
     receipts: [{ quantity: decimal(quantity), on: orderedOn }],
     payments: [],
     condition: ONE,
+    placeId: null,
     storedAt: null,
+    agreed: NOTHING_AGREED,
+    givenFree: null,
+    otherCurrency: null,
     note: null,
     ...given,
   };
@@ -66,6 +77,8 @@ export function eventOf(
     requirementId: null,
     amount: null,
     reason: null,
+    placeId: null,
+    fromPlaceId: null,
     sequence,
     ...given,
   };

@@ -30,10 +30,12 @@ test("nothing is received before it is ordered", () => {
   expect(codes({ acquiredOn: "2026-03-13" })).toEqual(["acquiredOn days-reversed"]);
 });
 
-test("a price of 0 is for what was salvaged or left over", () => {
+test("a price of 0 is for what was salvaged or left over, and for a gift that says so", () => {
   const free = { amount: "0", currency: "CAD", taxIncluded: false };
-  expect(codes({ paid: free })).toEqual(["paid.amount free-only-for-salvage"]);
-  expect(codes({ paid: free, origin: "special-order" })).toEqual(["paid.amount free-only-for-salvage"]);
+  expect(codes({ paid: free })).toEqual(["paid.amount free-asked"]);
+  expect(codes({ paid: free, origin: "special-order" })).toEqual(["paid.amount free-asked"]);
+  expect(codes({ paid: free, givenFree: "a replacement for a warped one" })).toEqual([]);
+  expect(codes({ paid: free, givenFree: " " })).toEqual(["givenFree missing", "paid.amount free-asked"]);
   expect(codes({ paid: free, origin: "salvaged" })).toEqual([]);
   expect(codes({ paid: free, origin: "left-over" })).toEqual([]);
   expect(codes({ paid: { ...free, amount: "-1" }, origin: "salvaged" })).toEqual(["paid.amount negative"]);
