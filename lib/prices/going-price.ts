@@ -12,6 +12,18 @@ import type { GoingPrice } from "./offer.ts";
 import { bySighting, recheckDays, seenDay } from "./seen-day.ts";
 import type { Valuation } from "./valuation.ts";
 
+type Priced = Readonly<{ observation: Observation; price: Decimal }>;
+
+/**
+ * What one store gives a going price. value: home currency per purchase unit, as of the day; before: the sighting it is, or
+ * the one on the near side where it is drawn between two; after: the one on the far side.
+ */
+export type GoingSource = Readonly<{ value: Decimal; before: Priced; after: Priced | null }>;
+/** A going price with what each store gave it, none where it is not known. */
+export type SourcedGoingPrice = Readonly<{ going: GoingPrice; sources: readonly GoingSource[] }>;
+
+const NOT_KNOWN: SourcedGoingPrice = { going: { known: false }, sources: [] };
+
 /** One store's shelf prices for its smallest quantity, oldest first. */
 type Shelf = readonly Readonly<{ observation: Observation; seen: LocalDate }>[];
 
@@ -71,13 +83,13 @@ function newestOn(shelf: Shelf, day: LocalDate): Shelf[number] | undefined {
  * as of the day itself never changes by what is seen later (R11). Foreign stores count once their import charges are
  * confirmed. Units: home currency per purchase unit. Rounds: never. None: not known. Source: rules.md R7.
  */
-export function goingPriceOn(
+export function sourcedGoingPriceOn(
   day: LocalDate,
   observations: readonly Observation[],
   material: Material,
   valuation: Valuation,
   knownOn: LocalDate = day,
-): GoingPrice {
+): SourcedGoingPrice {
   const interval = recheckDays(material, valuation);
   const longest = Math.min(interval * DAY_LIMITS.recheckIntervals, DAY_LIMITS.price);
   const stores = shelves(day, knownOn > day ? knownOn : day, observations, material, valuation);
@@ -88,18 +100,28 @@ export function goingPriceOn(
   const newest = stores
     .flatMap((shelf) => newestOn(shelf, day) ?? [])
     .filter(({ seen }) => daysBetween(seen, day) <= DAY_LIMITS.price);
-  const over = (values: readonly (Decimal | null)[], kind: "fresh" | "older" | "interpolated") => {
-    const known = values.filter((value) => value !== null);
-    const middle = median(known);
+  const asSeen = ({ observation }: Shelf[number]): GoingSource | null => {
+    const price = priceOf(observation);
+    return price === null ? null : { value: price, before: { observation, price }, after: null };
+  };
+  const over = (
+    found: readonly (GoingSource | null)[],
+    kind: "fresh" | "older" | "interpolated",
+  ): SourcedGoingPrice | null => {
+    const sources = found.filter((source) => source !== null);
+    const middle = median(sources.map(({ value }) => value));
     if (middle === null) return null;
     const price = money(middle, valuation.homeCurrency);
-    return { known: true, price, unit: material.purchaseUnit, stores: known.length, kind } as const;
+    return {
+      going: { known: true, price, unit: material.purchaseUnit, stores: sources.length, kind },
+      sources,
+    };
   };
   const ended = ({ observation }: Shelf[number]) => observation.until !== null && observation.until < day;
   const fresh = newest.filter(
     (one) => !ended(one) && (one.observation.until !== null || daysBetween(one.seen, day) <= interval),
   );
-  const between = (shelf: Shelf): Decimal | null => {
+  const between = (shelf: Shelf): GoingSource | null => {
     const before = newestOn(shelf, day);
     const after = shelf.find(({ seen }) => seen > day);
     if (before === undefined || after === undefined) return null;
@@ -107,19 +129,27 @@ export function goingPriceOn(
     const left = priceOf(before.observation);
     const right = priceOf(after.observation);
     if (apart > longest || left === null || right === null) return null;
-    return left.plus(right.minus(left).times(daysBetween(before.seen, day)).dividedBy(apart));
+    return {
+      value: left.plus(right.minus(left).times(daysBetween(before.seen, day)).dividedBy(apart)),
+      before: { observation: before.observation, price: left },
+      after: { observation: after.observation, price: right },
+    };
   };
   return (
-    over(
-      fresh.map(({ observation }) => priceOf(observation)),
-      "fresh",
-    ) ??
+    over(fresh.map(asSeen), "fresh") ??
     over(stores.map(between), "interpolated") ??
-    over(
-      newest
-        .filter(({ seen }) => daysBetween(seen, day) <= longest)
-        .map(({ observation }) => priceOf(observation)),
-      "older",
-    ) ?? { known: false }
+    over(newest.filter(({ seen }) => daysBetween(seen, day) <= longest).map(asSeen), "older") ??
+    NOT_KNOWN
   );
+}
+
+/** The going price alone: see `sourcedGoingPriceOn`. Units: home currency per purchase unit. Rounds: never. Source: rules.md R7. */
+export function goingPriceOn(
+  day: LocalDate,
+  observations: readonly Observation[],
+  material: Material,
+  valuation: Valuation,
+  knownOn: LocalDate = day,
+): GoingPrice {
+  return sourcedGoingPriceOn(day, observations, material, valuation, knownOn).going;
 }

@@ -6,8 +6,8 @@ import { purchaseStep, roundUpToPurchase } from "../materials/convert.ts";
 import type { Material } from "../materials/material.ts";
 import { type Money, money, roundToMinorUnit } from "../money/money.ts";
 import { cheapestCover } from "../prices/cheapest-cover.ts";
-import { goingPriceOn } from "../prices/going-price.ts";
-import type { GoingPrice, Offer } from "../prices/offer.ts";
+import { type SourcedGoingPrice, sourcedGoingPriceOn } from "../prices/going-price.ts";
+import type { Cover, GoingPrice, Offer } from "../prices/offer.ts";
 import { offersOn } from "../prices/offers.ts";
 import type { Requirement } from "../projects/project.ts";
 import { requiredOn } from "../projects/required.ts";
@@ -18,6 +18,10 @@ import type { Lot } from "../stock/lot.ts";
 /** What the market said on any day, as known on `knownOn`; each answer worked out once. */
 export type MarketOfDays = Readonly<{
   goingPrice: (material: Material, on: LocalDate) => GoingPrice;
+  /** The same, with the sightings it rests on. */
+  sourcedGoingPrice: (material: Material, on: LocalDate) => SourcedGoingPrice;
+  /** How a requirement's whole quantity would have been bought of a material on a day; null: not to be said. */
+  bestCover: (material: Material, requirement: Requirement, on: LocalDate) => Cover | null;
   /** So much of a lot at the best offers of a day for a requirement's quantity, rounded; null: not wholly covered. */
   bestValue: (lot: Lot, quantity: Decimal, requirement: Requirement, on: LocalDate) => Money | null;
 }>;
@@ -40,7 +44,7 @@ function asked(facts: ExposureFacts, requirement: Requirement, material: Materia
 export function marketOfDays(knownOn: LocalDate, facts: ExposureFacts): MarketOfDays {
   const { valuation } = facts;
   const seen = groupedBy(facts.observations, (observation) => observation.materialId);
-  const going = new Map<string, GoingPrice>();
+  const going = new Map<string, SourcedGoingPrice>();
   const offers = new Map<string, readonly Offer[]>();
   // Of a long history only what can still be a price on the day is looked at.
   const offersOf = (material: Material, on: LocalDate): readonly Offer[] => {
@@ -54,23 +58,28 @@ export function marketOfDays(knownOn: LocalDate, facts: ExposureFacts): MarketOf
     offers.set(key, found);
     return found;
   };
+  const sourced = (material: Material, on: LocalDate): SourcedGoingPrice => {
+    const key = `${on} ${material.id}`;
+    const known =
+      going.get(key) ?? sourcedGoingPriceOn(on, seen.get(material.id) ?? [], material, valuation, knownOn);
+    going.set(key, known);
+    return known;
+  };
+  const bestCover = (material: Material, requirement: Requirement, on: LocalDate): Cover | null => {
+    const want = asked(facts, requirement, material, on);
+    if (want === null) return null;
+    const step = purchaseStep(material.purchaseUnit);
+    const terms = { step, used: want.used, currency: valuation.homeCurrency };
+    return cheapestCover(offersOf(material, on), want.quantity, terms);
+  };
   return {
-    goingPrice(material, on) {
-      const key = `${on} ${material.id}`;
-      const known =
-        going.get(key) ?? goingPriceOn(on, seen.get(material.id) ?? [], material, valuation, knownOn);
-      going.set(key, known);
-      return known;
-    },
+    goingPrice: (material, on) => sourced(material, on).going,
+    sourcedGoingPrice: sourced,
+    bestCover,
     bestValue(lot, quantity, requirement, on) {
-      const material = materialOf(facts, lot.materialId);
-      const want = asked(facts, requirement, material, on);
-      if (want === null) return null;
-      const step = purchaseStep(material.purchaseUnit);
-      const terms = { step, used: want.used, currency: valuation.homeCurrency };
-      const cover = cheapestCover(offersOf(material, on), want.quantity, terms);
-      if (!cover.uncovered.isZero()) return null;
-      const value = cover.cost.amount.times(quantity).times(lot.condition).dividedBy(want.quantity);
+      const cover = bestCover(materialOf(facts, lot.materialId), requirement, on);
+      if (cover === null || !cover.uncovered.isZero()) return null;
+      const value = cover.cost.amount.times(quantity).times(lot.condition).dividedBy(cover.quantity);
       return roundToMinorUnit(money(value, valuation.homeCurrency));
     },
   };

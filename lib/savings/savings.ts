@@ -1,7 +1,7 @@
 import { type LocalDate, within } from "../calendar/local-date.ts";
 import { type ExposureFacts, groupedBy } from "../exposure/exposure-facts.ts";
 import { lotRows } from "./lot-rows.ts";
-import { marketOfDays } from "./market-of-days.ts";
+import { type MarketOfDays, marketOfDays } from "./market-of-days.ts";
 import type { SavingRow, SavingsReport } from "./savings-figures.ts";
 import { savingsReport } from "./savings-report.ts";
 
@@ -20,16 +20,17 @@ function inOrder(a: SavingRow, b: SavingRow): number {
  * (both counted, null is open); what is held for a requirement on `day` is unrealised, marked on that day. Each unit of a
  * lot stands in at most one row. Losses are rows like any other.
  * Units: home currency. Rounds: four amounts per row (and the best value, the amount received), else sums and differences.
- * @throws {RangeError} when a material is not among the facts. Source: rules.md R9-R11.
+ * market: of that day and those facts, where the caller asks it for more. @throws {RangeError} when a material is not among
+ * the facts. Source: rules.md R9-R11.
  */
 export function savings(
   from: LocalDate | null,
   until: LocalDate | null,
   day: LocalDate,
   facts: SavingsFacts,
+  market: MarketOfDays = marketOfDays(day, facts),
 ): SavingsReport {
   const currency = facts.valuation.homeCurrency;
-  const market = marketOfDays(day, facts);
   const requirements = new Map(facts.requirements.map((requirement) => [requirement.id, requirement]));
   const events = groupedBy(facts.events, (event) => event.lotId);
   const rows = facts.lots
