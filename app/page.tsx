@@ -66,7 +66,7 @@ export default async function TodayPage({ searchParams }: Readonly<{ searchParam
         }
       />
       <ProjectsByStatus exposure={figures} facts={facts} />
-      <OfferTables exposure={figures} names={names} />
+      <OfferTables exposure={figures} names={names} valuation={facts.valuation} />
       <NeededTable exposure={figures} names={names} />
       <Saved report={savings(null, day, day, past)} />
       <DaySwitch

@@ -1,6 +1,8 @@
 import Link from "next/link";
 import { getLocale, getTranslations } from "next-intl/server";
 import type { WorkspaceExposure } from "../../lib/exposure/exposure-figures.ts";
+import type { Valuation } from "../../lib/prices/valuation.ts";
+import { comparisonBasis } from "../../lib/show/comparison-basis.ts";
 import { dayText } from "../../lib/show/day-text.ts";
 import {
   aboutToLapse,
@@ -13,6 +15,7 @@ import { Age } from "../_ui/age.tsx";
 import { Below } from "../_ui/money-text.tsx";
 import { Part } from "../_ui/page-head.tsx";
 import { Table } from "../_ui/table.tsx";
+import { basisWords } from "../_words/basis-words.ts";
 import { unitWords } from "../_words/unit-words.ts";
 import type { Names } from "../_workspace/names-of.ts";
 
@@ -74,25 +77,34 @@ async function OfferTable({ title, note, found, exposure, names, when }: TableOf
 export async function OfferTables({
   exposure,
   names,
-}: Readonly<{ exposure: WorkspaceExposure; names: Names }>) {
+  valuation,
+}: Readonly<{ exposure: WorkspaceExposure; names: Names; valuation: Valuation }>) {
   const t = await getTranslations("today");
   const all = leanings(exposure);
   const lapsing = aboutToLapse(all, exposure.day);
   const stale = staleUnderMoney(all);
+  const basis = comparisonBasis("open", valuation, exposure.day, await getLocale());
+  const said = (await basisWords())(basis);
   const shared = { exposure, names };
   return (
     <>
       {lapsing.length > 0 ? (
         <OfferTable
           title={t("lapsingTitle")}
-          note={t("lapsingNote")}
+          note={`${t("lapsingNote")} ${said}`}
           found={lapsing}
           when="lapses"
           {...shared}
         />
       ) : null}
       {stale.length > 0 ? (
-        <OfferTable title={t("staleTitle")} note={t("staleNote")} found={stale} when="seen" {...shared} />
+        <OfferTable
+          title={t("staleTitle")}
+          note={`${t("staleNote")} ${said}`}
+          found={stale}
+          when="seen"
+          {...shared}
+        />
       ) : null}
     </>
   );

@@ -28,7 +28,13 @@ async function Seen({ id, facts, exposure }: Omit<AfterWriteProps, "query"> & Re
   const names = namesOf(facts);
   return (
     <>
-      <Verdict observation={seen} logged={logged} names={names} currency={facts.valuation.homeCurrency} />
+      <Verdict
+        observation={seen}
+        logged={logged}
+        names={names}
+        valuation={facts.valuation}
+        day={exposure.day}
+      />
       {logged.offer === null && seen.terms !== "paid" ? null : (
         <BoughtForm observation={seen} logged={logged} material={material} names={names} />
       )}

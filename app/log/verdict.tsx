@@ -1,5 +1,9 @@
 import { getLocale } from "next-intl/server";
+import type { LocalDate } from "../../lib/calendar/local-date.ts";
+import { decimal, ONE } from "../../lib/decimal.ts";
 import type { Observation } from "../../lib/prices/observation.ts";
+import type { Valuation } from "../../lib/prices/valuation.ts";
+import { comparisonBasis } from "../../lib/show/comparison-basis.ts";
 import type { LoggedPrice } from "../../lib/show/logged-price.ts";
 import { loggedPriceText } from "../../lib/show/logged-price-text.ts";
 import { Caution, Notice } from "../_ui/notice.tsx";
@@ -15,12 +19,23 @@ export async function Verdict({
   observation,
   logged,
   names,
-  currency,
-}: Readonly<{ observation: Observation; logged: LoggedPrice; names: Names; currency: string }>) {
+  valuation,
+  day,
+}: Readonly<{
+  observation: Observation;
+  logged: LoggedPrice;
+  names: Names;
+  valuation: Valuation;
+  day: LocalDate;
+}>) {
   const locale = await getLocale();
   const words = logWords(locale);
+  const currency = valuation.homeCurrency;
   const text = loggedPriceText(logged, locale);
   const [first, ...rest] = sentencesOf(text, names, currency, locale, words);
+  const quantity = text.covers === null ? (logged.offer?.minQuantity ?? ONE) : decimal(text.covers.exact);
+  const basis =
+    text.unit === null ? null : comparisonBasis({ quantity, unit: text.unit }, valuation, day, locale);
   return (
     <section className={style.verdict} aria-labelledby="verdict">
       <UndoBar undo={{ action: takeBack, fields: { id: observation.id }, label: words.undo }}>
@@ -39,6 +54,7 @@ export async function Verdict({
         {rest.map((sentence) => (
           <p key={sentence}>{sentence}</p>
         ))}
+        {basis === null ? null : <p className={style.quiet}>{words.basis(basis)}</p>}
       </Notice>
       {observation.terms === "used" ? <Caution>{words.usedCaution}</Caution> : null}
     </section>

@@ -1,5 +1,6 @@
 import type { PurchaseUnit } from "../../lib/measure/units.ts";
 import { TERMS, type Terms } from "../../lib/prices/observation.ts";
+import type { ComparisonBasis } from "../../lib/show/comparison-basis.ts";
 
 /** The aisle form's own words: small, typed, without a library, because the form will also work with no signal. */
 export const LOG_WORDS = {
@@ -110,6 +111,19 @@ export const LOG_WORDS = {
       "store-unknown": "It cannot be compared: the store is not known.",
       "no-amount": "No amount was given.",
     },
+    basis: ({ of, quantity, exact, unit, currency, back, taxes, day }: ComparisonBasis) =>
+      [
+        of === "each"
+          ? "Each"
+          : of === "one"
+            ? `Per ${unitWord(unit, "1")}`
+            : `For ${quantity} ${unitWord(unit, exact)}`,
+        back === "none"
+          ? "all in (tax included as cost)"
+          : `all in (tax included as cost, but not the ${taxes} you get back)`,
+        currency,
+        `on ${day}; delivery and other charges per order apart.`,
+      ].join(", "),
     usedCaution:
       "Reclaimed lumber has no current grade stamp, and may hide metal, lead paint or preservative. Structural reuse is for the local authority or an engineer.",
     boughtTitle: "Bought some of it?",

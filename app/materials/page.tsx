@@ -5,6 +5,7 @@ import { valuationOf } from "../../lib/data/facts.ts";
 import { materialsOf } from "../../lib/data/materials.ts";
 import { recentObservations } from "../../lib/data/recent-observations.ts";
 import { CATEGORIES } from "../../lib/materials/material.ts";
+import { comparisonBasis } from "../../lib/show/comparison-basis.ts";
 import { hasEveryWord } from "../../lib/show/every-word.ts";
 import { materialRows } from "../../lib/show/material-rows.ts";
 import { pageOf } from "../../lib/show/page-of.ts";
@@ -12,6 +13,7 @@ import { EmptyState } from "../_ui/empty-state.tsx";
 import { FindForm } from "../_ui/find-form.tsx";
 import { LinkButton } from "../_ui/link-button.tsx";
 import { PageHead } from "../_ui/page-head.tsx";
+import { basisWords } from "../_words/basis-words.ts";
 import { asked, type Query } from "../_workspace/day-asked.ts";
 import { scopeSeen, today } from "../_workspace/workspace-seen.ts";
 import { archiveMaterialForm, restoreMaterialForm } from "./actions.ts";
@@ -69,7 +71,9 @@ export default async function MaterialsPage({ searchParams }: Readonly<{ searchP
     recentObservations(scope, ids, day),
     valuationOf(scope),
   ]);
-  const rows = materialRows(day, page.items, observations, valuation, await getLocale());
+  const locale = await getLocale();
+  const rows = materialRows(day, page.items, observations, valuation, locale);
+  const basis = (await basisWords())(comparisonBasis("last-seen", valuation, day, locale));
   const narrowed = find !== "" || category !== "";
   const stale = rows.filter(({ last }) => last?.stale).length;
   const query = new URLSearchParams({ find, category });
@@ -106,7 +110,12 @@ export default async function MaterialsPage({ searchParams }: Readonly<{ searchP
           clear: t("clear"),
         }}
       />
-      {rows.length > 0 ? <MaterialsTable rows={rows} currency={valuation.homeCurrency} /> : null}
+      {rows.length > 0 ? (
+        <>
+          <p className={style.quiet}>{basis}</p>
+          <MaterialsTable rows={rows} currency={valuation.homeCurrency} />
+        </>
+      ) : null}
       {page.of > 1 ? (
         <p className={style.pages}>
           {t("showing", { from: page.from, until: page.until, count: matching.length })}

@@ -74,7 +74,13 @@ export default async function MaterialPage({ params, searchParams }: PageProps<"
         ]}
       />
       <Trend material={material} facts={facts} view={viewOf(query, day, material, facts)} />
-      <Offers title={t("page.offers", words)} material={material} offers={offers} valuation={valuation} />
+      <Offers
+        title={t("page.offers", words)}
+        day={day}
+        material={material}
+        offers={offers}
+        valuation={valuation}
+      />
       <Part title={t("page.prices")} note={t("page.pricesNote", words)}>
         {seen.items.length === 0 ? (
           <p>{t("page.noPrices")}</p>

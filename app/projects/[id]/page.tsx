@@ -6,6 +6,7 @@ import { exposureFacts } from "../../../lib/data/facts.ts";
 import { project as projectById } from "../../../lib/data/projects.ts";
 import { exposure } from "../../../lib/exposure/exposure.ts";
 import { isClosedOn, statusOn } from "../../../lib/projects/revisions.ts";
+import { comparisonBasis } from "../../../lib/show/comparison-basis.ts";
 import { dayText } from "../../../lib/show/day-text.ts";
 import { standInsOfLines } from "../../../lib/show/stand-ins.ts";
 import { DaySwitch } from "../../_ui/day-switch.tsx";
@@ -13,6 +14,7 @@ import { EmptyState } from "../../_ui/empty-state.tsx";
 import { LinkButton } from "../../_ui/link-button.tsx";
 import { Caution } from "../../_ui/notice.tsx";
 import { PageHead, Part } from "../../_ui/page-head.tsx";
+import { basisWords } from "../../_words/basis-words.ts";
 import { dayAsked, type Query } from "../../_workspace/day-asked.ts";
 import { idAsked } from "../../_workspace/id-asked.ts";
 import { namesOf } from "../../_workspace/names-of.ts";
@@ -46,6 +48,8 @@ export default async function ProjectPage({ params, searchParams }: Props) {
   const measure = await getTranslations("takeoff");
   const figures = exposure(day, facts).projects.find((known) => known.projectId === id);
   const names = namesOf(facts);
+  const locale = await getLocale();
+  const basis = (await basisWords())(comparisonBasis("open", facts.valuation, day, locale));
   const own = facts.requirements.filter((requirement) => requirement.projectId === id);
   const lines = figures?.lines ?? [];
   const status = statusOn(project, day);
@@ -58,7 +62,7 @@ export default async function ProjectPage({ params, searchParams }: Props) {
         up={<Link href="/projects">{t("up")}</Link>}
         answer={
           <>
-            {day === today ? null : `${words("titleAsOf", { day: dayText(day, await getLocale()) })}. `}
+            {day === today ? null : `${words("titleAsOf", { day: dayText(day, locale) })}. `}
             {figures === undefined ? t("notBegun") : <Answer project={figures} status={status} />}
           </>
         }
@@ -83,12 +87,12 @@ export default async function ProjectPage({ params, searchParams }: Props) {
         </EmptyState>
       ) : (
         <>
-          <Part title={t("needs")} note={t("needsNote", { currency: facts.valuation.homeCurrency })}>
+          <Part title={t("needs")} note={t("needsNote", { basis })}>
             <NeedsTable
               project={figures}
               day={day}
               names={names}
-              standIns={standInsOfLines(lines, facts, day, await getLocale())}
+              standIns={standInsOfLines(lines, facts, day, locale)}
               closed={new Set(own.filter((need) => isClosedOn(need, day)).map((need) => need.id))}
             />
           </Part>
@@ -98,7 +102,7 @@ export default async function ProjectPage({ params, searchParams }: Props) {
             requirements={own}
             day={day}
             names={names}
-            currency={facts.valuation.homeCurrency}
+            valuation={facts.valuation}
           />
           <LotsTable
             facts={facts}

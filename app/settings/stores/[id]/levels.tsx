@@ -2,10 +2,12 @@ import Link from "next/link";
 import { getLocale, getTranslations } from "next-intl/server";
 import { offerFacts } from "../../../../lib/data/facts.ts";
 import { storeLevels } from "../../../../lib/exposure/store-levels.ts";
+import { comparisonBasis } from "../../../../lib/show/comparison-basis.ts";
 import { levelText } from "../../../../lib/show/index-text.ts";
 import { Below, NotKnown } from "../../../_ui/money-text.tsx";
 import { Part } from "../../../_ui/page-head.tsx";
 import { Table } from "../../../_ui/table.tsx";
+import { basisWords } from "../../../_words/basis-words.ts";
 import { namesOf } from "../../../_workspace/names-of.ts";
 import { scopeSeen, today } from "../../../_workspace/workspace-seen.ts";
 
@@ -17,8 +19,9 @@ export async function Levels({ storeId }: Readonly<{ storeId: string }>) {
   const facts = await offerFacts(await scopeSeen(), day);
   const levels = storeLevels(storeId, day, facts);
   const names = namesOf(facts);
+  const basis = (await basisWords())(comparisonBasis("required", facts.valuation, day, locale));
   return (
-    <Part title={t("title")} note={t("note")}>
+    <Part title={t("title")} note={`${t("note")} ${basis}`}>
       {levels.length === 0 ? (
         <p>{t("none")}</p>
       ) : (
