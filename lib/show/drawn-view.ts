@@ -2,60 +2,85 @@ import { decimal } from "../decimal.ts";
 import { lengthText } from "../measure/length-text.ts";
 import type { UnitSystem } from "../measure/unit-system.ts";
 import type { Point, View } from "../takeoff/drawing.ts";
+import { type LabelBox, spanLabels } from "./span-labels.ts";
 
-const MARGIN = 12;
-const LETTERS = 26;
+/** Room around the drawing, and the height of its writing, as parts of its larger side. */
+const MARGIN = 40;
+const LETTERS = 20;
 
-/** Where a dimension line runs and what is written along it; turned: it reads upwards. */
+/** Where a dimension line runs and what is written at it; turned: it reads upwards. mark: a letter that stands for the text. */
 export type Dimension = Readonly<{
   key: string;
-  name: string;
   from: Point;
   to: Point;
   x: number;
   y: number;
   turn: string | undefined;
-  length: string;
+  text: string;
+  mark: string | null;
 }>;
 export type Outline = Readonly<{ key: string; name: string; corners: string }>;
 export type Line = Readonly<{ key: string; name: string; from: Point; to: Point }>;
 
-/** A view ready to be drawn. letters: the height of its writing, in the drawing's unit. */
+/** A view ready to be drawn. letters: the height of its writing, in the drawing's unit. legend: what each mark stands for. */
 export type DrawnView = Readonly<{
   box: string;
   letters: number;
   outlines: readonly Outline[];
   lines: readonly Line[];
   dimensions: readonly Dimension[];
+  legend: readonly Readonly<{ mark: string; text: string }>[];
 }>;
 
-/** A view of a takeoff with room around it for its dimensions. Units: the drawing's. Rounds: lengths as lengthText. */
-export function drawnView(view: View, system: UnitSystem): DrawnView {
-  const { x, y, width, height } = view.box;
-  const largest = Math.max(width, height, 1);
-  const around = largest / MARGIN;
+/** What the view and all its labels fit in, with a little room. */
+function boxAround({ box }: View, labels: readonly LabelBox[], room: number): string {
+  const sides = [
+    { left: box.x, top: box.y, right: box.x + box.width, bottom: box.y + box.height },
+    ...labels.map(({ x, y, width, height }) => ({
+      left: x - width / 2,
+      top: y - height / 2,
+      right: x + width / 2,
+      bottom: y + height / 2,
+    })),
+  ];
+  const left = Math.min(...sides.map((side) => side.left)) - room;
+  const top = Math.min(...sides.map((side) => side.top)) - room;
+  const right = Math.max(...sides.map((side) => side.right)) + room;
+  const bottom = Math.max(...sides.map((side) => side.bottom)) + room;
+  return [left, top, right - left, bottom - top].join(" ");
+}
+
+/**
+ * A view of a takeoff with its dimensions labelled, none over another and none cut off. named: a field or measure in
+ * words. Units: the drawing's. Rounds: lengths as lengthText.
+ */
+export function drawnView(view: View, system: UnitSystem, named: (name: string) => string): DrawnView {
+  const largest = Math.max(view.box.width, view.box.height, 1);
+  const letters = largest / LETTERS;
+  const texts = view.spans.map(({ name, value }) => `${named(name)} ${lengthText(decimal(value), system)}`);
+  const labels = spanLabels(view.spans, texts, letters);
+  const dimensions = view.spans.flatMap(({ name, from, to }, at): Dimension[] => {
+    const label = labels[at];
+    if (label === undefined) return [];
+    const { x, y } = label.box;
+    const turn = label.upright ? `rotate(-90 ${x} ${y})` : undefined;
+    return [{ key: `${name} ${at}`, from, to, x, y, turn, text: texts[at] ?? "", mark: label.mark }];
+  });
+  const told = dimensions.flatMap(({ mark, text }) => (mark === null ? [] : [[mark, text] as const]));
   return {
-    box: [x - around, y - around, width + 2 * around, height + 2 * around].join(" "),
-    letters: largest / LETTERS,
+    box: boxAround(
+      view,
+      labels.map(({ box }) => box),
+      largest / MARGIN,
+    ),
+    letters,
     outlines: view.polygons.map(({ name, points }, at) => ({
       key: `${name} ${at}`,
       name,
       corners: points.map((point) => point.join(",")).join(" "),
     })),
     lines: view.strokes.map((stroke, at) => ({ key: `${stroke.name} ${at}`, ...stroke })),
-    dimensions: view.spans.map(({ name, from, to, value }, at) => {
-      const [middle, level] = [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2];
-      const upright = Math.abs(to[1] - from[1]) > Math.abs(to[0] - from[0]);
-      return {
-        key: `${name} ${at}`,
-        name,
-        from,
-        to,
-        x: middle,
-        y: level,
-        turn: upright ? `rotate(-90 ${middle} ${level})` : undefined,
-        length: lengthText(decimal(value), system),
-      };
-    }),
+    dimensions,
+    legend: [...new Map(told)].map(([mark, text]) => ({ mark, text })),
   };
 }
