@@ -25,6 +25,7 @@ import { BuyTable } from "./buy-table.tsx";
 import { Done } from "./done.tsx";
 import { LotsTable } from "./lots-table.tsx";
 import { NeedsTable } from "./needs-table.tsx";
+import { SetAsideMeasured } from "./takeoff/set-aside-measured.tsx";
 import { WholeJob } from "./whole-job.tsx";
 
 export const dynamic = "force-dynamic";
@@ -87,6 +88,7 @@ export default async function ProjectPage({ params, searchParams }: Props) {
         </EmptyState>
       ) : (
         <>
+          <SetAsideMeasured query={searchParams} lines={lines} names={names} day={day} />
           <Part title={t("needs")} note={t("needsNote", { basis })}>
             <NeedsTable
               project={figures}

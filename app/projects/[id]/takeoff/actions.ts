@@ -74,7 +74,7 @@ export async function keepTakeoffForm(previous: FormState, form: FormData): Prom
     (made) =>
       reopen === undefined
         ? `/projects/${made.projectId}?done=measured&takeoff=${made.id}&count=${chosen}`
-        : `/projects/${made.projectId}?done=revised`,
+        : `/projects/${made.projectId}?done=revised&takeoff=${made.id}`,
   );
 }
 
