@@ -77,6 +77,8 @@ export const FAULT_CODES = [
   "alternative-not-comparable",
   "stands-in-elsewhere",
   "weight-unknown",
+  "more-than-held",
+  "currency-not-the-stores",
   "more-than-in-place",
   "already-there",
   "nothing-on-hand",

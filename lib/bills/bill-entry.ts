@@ -23,6 +23,12 @@ import { BILL_KINDS, type Bill, SHARE_BASES, TAX_ROUNDINGS } from "./bill.ts";
 
 const absent = (value: unknown): boolean => value === null || value === undefined;
 
+/** Whether goods handed back are said to be of a lot. */
+function isOfLot(returned: unknown): boolean {
+  const of = (returned ?? {}) as { lotId?: unknown; ofThisBill?: unknown };
+  return !absent(of.lotId) || of.ofThisBill === true;
+}
+
 /** An amount or a percent, one of the two. */
 const ONE_OF_BOTH: readonly Rule[] = [
   { path: "amount", code: "missing", broken: (one) => absent(one.amount) && absent(one.percent) },
@@ -40,7 +46,18 @@ const amountOrPercent = {
 
 const billedFee = withRules(fields({ name: name(), ...amountOrPercent, taxable: flag() }), ONE_OF_BOTH);
 const discount = withRules(fields(amountOrPercent), ONE_OF_BOTH);
-const restocking = withRules(fields({ ...amountOrPercent, taxable: flag().default(true) }), ONE_OF_BOTH);
+const handedBack = withRules(
+  fields({
+    ...amountOrPercent,
+    taxable: flag().default(true),
+    lotId: id().nullable().default(null),
+    ofThisBill: flag().default(false),
+  }),
+  [
+    ...ONE_OF_BOTH,
+    { path: "lotId", code: "unknown-choice", broken: (one) => one.ofThisBill === true && !absent(one.lotId) },
+  ],
+);
 
 const line = withRules(
   fields({
@@ -58,11 +75,14 @@ const line = withRules(
     discount: discount.nullable().default(null),
     exemptFrom: listOf(name(), 20).default([]),
     fees: listOf(billedFee, 20).default([]),
-    returned: restocking.nullable().default(null),
+    returned: handedBack.nullable().default(null),
     keepPrice: flag().default(true),
     keepLot: flag().nullable().default(null),
   }),
-  [{ path: "materialId", code: "missing", broken: (one) => absent(one.materialId) && absent(one.text) }],
+  [
+    { path: "materialId", code: "missing", broken: (one) => absent(one.materialId) && absent(one.text) },
+    { path: "materialId", code: "missing", broken: (one) => absent(one.materialId) && isOfLot(one.returned) },
+  ],
 );
 
 const RULES: readonly Rule[] = [
@@ -78,7 +98,7 @@ const RULES: readonly Rule[] = [
 
 /**
  * A receipt or a quote. A line names a material or says in words what it is; its price is for one of its unit unless `per`
- * says otherwise ("3 for 20"). receivedOn left out: received on its day; null: not received yet. taxRounding left out: as
+ * says otherwise ("3 for 20"). A line handed back may say of which lot: it then leaves that lot. receivedOn left out: received on its day; null: not received yet. taxRounding left out: as
  * the store's last bill, else per bill, each component by itself. keepLot left out: a receipt's materials become stock.
  */
 export const billEntry = withRules(

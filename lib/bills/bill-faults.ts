@@ -1,3 +1,4 @@
+import { ZERO } from "../decimal.ts";
 import type { Fault } from "../fault.ts";
 import { convertFor } from "../materials/convert.ts";
 import type { Material } from "../materials/material.ts";
@@ -28,7 +29,8 @@ function lineFaults(bill: Bill, at: number, material: Material | undefined): Fau
   if (price.isNegative() && !price.isZero() && line.returned === null)
     faults.push({ path: path("discount.amount"), code: "too-large" });
   if (price.isZero() && line.keepLot) faults.push({ path: path("keepLot"), code: "free-only-for-salvage" });
-  if (amounts.restocking.amount.greaterThan(price.abs()))
+  const fees = amounts.fees.reduce((sum, { amount }) => sum.plus(amount.amount), ZERO);
+  if (line.returned !== null && amounts.net.amount.plus(fees).greaterThan(0))
     faults.push({ path: path("returned.amount"), code: "too-large" });
   return faults;
 }

@@ -8,9 +8,11 @@ import type { Bill, TaxRounding } from "./bill.ts";
 import { type TaxedItem, taxesOfBill } from "./bill-taxes.ts";
 import { type LineAmounts, lineAmounts, orderFeeAmount } from "./line-amounts.ts";
 
+/** The tax something on a bill bears: all of it, and each component's part of it. */
+export type TaxBorne = Readonly<{ tax: Money; taxes: readonly TaxAmount[] }>;
 /** An amount of the bill beside its lines, with the tax it bears. */
-export type BesideLines = Readonly<{ name: string; amount: Money; tax: Money }>;
-export type LineFigures = LineAmounts & Readonly<{ tax: Money }>;
+export type BesideLines = Readonly<{ name: string; amount: Money }> & TaxBorne;
+export type LineFigures = LineAmounts & TaxBorne;
 
 /**
  * A bill reckoned. total: what the seller asks, deposits in it. due: the total, or its coins where it is paid in cash.
@@ -73,9 +75,13 @@ export function billFigures(bill: Bill, terms: BillTerms, otherwise: Otherwise =
     rounding: otherwise.taxRounding ?? bill.taxRounding,
   });
   let item = lines.length;
+  const borne = (taxes: readonly TaxAmount[] = []): TaxBorne => {
+    const amounts = taxes.map(({ amount }) => amount);
+    return { tax: sum(amounts, currency), taxes };
+  };
   const taxed = (one: (typeof beside)[number]): BesideLines => {
-    const tax = one.taxable ? ofItems[item++] : undefined;
-    return { name: one.name, amount: one.money, tax: tax ?? money(ZERO, currency) };
+    const taxes = one.taxable ? ofItems[item++] : undefined;
+    return { name: one.name, amount: one.money, ...borne(taxes) };
   };
   const billedFees = fees.map(taxed);
   const billedDeposits = deposits.map(taxed);
@@ -92,7 +98,7 @@ export function billFigures(bill: Bill, terms: BillTerms, otherwise: Otherwise =
   const rebates = all(bill.rebates.map(({ amount }) => amount));
   const asked = money(total, currency);
   return {
-    lines: lines.map((line, at) => ({ ...line, tax: ofItems[at] ?? money(ZERO, currency) })),
+    lines: lines.map((line, at) => ({ ...line, ...borne(ofItems[at]) })),
     fees: billedFees,
     deposits: billedDeposits,
     subtotal,

@@ -8,8 +8,11 @@ import type { TaxRounding } from "./bill.ts";
 /** One amount on a bill that bears tax. exempt: names of components that do not apply to it. */
 export type TaxedItem = Readonly<{ amount: Money; exempt: readonly string[] }>;
 
-/** What the bill shows per component, and what of it each item bears (in the order given), to the cent. */
-export type BilledTaxes = Readonly<{ shown: readonly TaxAmount[]; ofItems: readonly Money[] }>;
+/** What the bill shows per component, and what of each component each item bears (in the orders given), to the cent. */
+export type BilledTaxes = Readonly<{
+  shown: readonly TaxAmount[];
+  ofItems: readonly (readonly TaxAmount[])[];
+}>;
 
 /** What a bill's taxes are reckoned with. included: the amounts hold their tax already. */
 export type TaxTerms = Readonly<{
@@ -65,5 +68,8 @@ export function taxesOfBill(items: readonly TaxedItem[], terms: TaxTerms): Bille
     const borne = items.some(({ exempt }) => !exempt.includes(component.name));
     return borne ? [{ component, amount: money(total(column(at, cells)), like.currency) }] : [];
   });
-  return { shown, ofItems: cells.map((row) => money(total(row), like.currency)) };
+  const ofItems = cells.map((row) =>
+    terms.components.map((component, at) => ({ component, amount: money(row[at] ?? ZERO, like.currency) })),
+  );
+  return { shown, ofItems };
 }

@@ -28,8 +28,17 @@ export type Deposit = Readonly<{ name: string; amount: Decimal; taxable: boolean
 /** Claimed by mail after the purchase: the tax stays on the full price. */
 export type Rebate = Readonly<{ name: string; amount: Decimal }>;
 
-/** Goods handed back; the fee kept by the store, and whether it lessens the tax given back. */
-export type Restocking = Readonly<{ amount: Decimal | null; percent: Decimal | null; taxable: boolean }>;
+/**
+ * Goods handed back; the fee kept by the store, and whether it lessens the tax given back. lotId: the lot they are of;
+ * ofThisBill: one this bill itself makes. Neither: of no lot, only the money is kept.
+ */
+export type HandedBack = Readonly<{
+  amount: Decimal | null;
+  percent: Decimal | null;
+  taxable: boolean;
+  lotId: string | null;
+  ofThisBill: boolean;
+}>;
 
 /** One line as printed: so much of a material or of something named, at a price for so much ("3 for 20"). */
 export type BilledLine = Readonly<{
@@ -42,7 +51,7 @@ export type BilledLine = Readonly<{
   discount: Readonly<{ amount: Decimal | null; percent: Decimal | null }> | null;
   exemptFrom: readonly string[];
   fees: readonly BilledFee[];
-  returned: Restocking | null;
+  returned: HandedBack | null;
   /** Whether the line is kept as a price seen, and as stock. */
   keepPrice: boolean;
   keepLot: boolean;

@@ -1,13 +1,13 @@
 import { type Decimal, ZERO } from "../decimal.ts";
 import { convertFor } from "../materials/convert.ts";
 import type { Material } from "../materials/material.ts";
-import { type Money, money } from "../money/money.ts";
+import { type Money, money, sum } from "../money/money.ts";
 import { split } from "../money/split.ts";
 import type { Bill, BilledLine } from "./bill.ts";
 import type { BesideLines, BillFigures, BillTerms } from "./bill-figures.ts";
 
 /** A line's part of a fee beside the lines (or of a deposit that was forfeited), and of the tax on it. */
-export type FeeShare = Readonly<{ name: string; amount: Money; tax: Money; taxable: boolean }>;
+export type FeeShare = BesideLines & Readonly<{ taxable: boolean }>;
 
 /** What one line bears of the whole bill: its own amounts, its shares, and their sum. */
 export type LineShare = Readonly<{ fees: readonly FeeShare[]; rebate: Money; total: Money }>;
@@ -61,10 +61,16 @@ export function lineShares(bill: Bill, terms: BillTerms, figures: BillFigures): 
       .map((deposit, at) => ({ ...deposit, taxable: bill.deposits[at]?.taxable === true }))
       .filter((_, at) => forfeited(at)),
   ];
-  const shared = beside.map(({ name, amount, tax, taxable }) => {
-    const amounts = split(amount, weights);
-    const taxes = split(tax, weights);
-    return amounts.map((share, at) => ({ name, amount: share, tax: taxes[at] ?? tax, taxable }));
+  const shared = beside.map(({ name, amount, taxes, taxable }) => {
+    const parts = taxes.map((one) => ({ ...one, parts: split(one.amount, weights) }));
+    return split(amount, weights).map((share, at): FeeShare => {
+      const borne = parts.map((one) => ({ component: one.component, amount: one.parts[at] ?? one.amount }));
+      const tax = sum(
+        borne.map((one) => one.amount),
+        bill.currency,
+      );
+      return { name, amount: share, tax, taxes: borne, taxable };
+    });
   });
   const values = figures.lines.map(({ net }) => (net.amount.isNegative() ? ZERO : net.amount));
   const rebates = split(figures.rebates, values);
@@ -74,10 +80,10 @@ export function lineShares(bill: Bill, terms: BillTerms, figures: BillFigures): 
     const rebate = rebates[at] ?? money(ZERO, bill.currency);
     const tax = (of: { tax: Money }) => (bill.taxIncluded ? ZERO : of.tax.amount);
     const own = line.fees.reduce(
-      (sum, { amount }) => sum.plus(amount.amount),
+      (before, { amount }) => before.plus(amount.amount),
       line.net.amount.plus(tax(line)),
     );
-    const borne = fees.reduce((sum, share) => sum.plus(share.amount.amount).plus(tax(share)), own);
+    const borne = fees.reduce((before, share) => before.plus(share.amount.amount).plus(tax(share)), own);
     return { fees, rebate, total: money(borne.minus(rebate.amount), bill.currency) };
   });
 }

@@ -7,12 +7,18 @@ import type { LotEntry } from "../stock/lot-entry.ts";
 import { apportion } from "./apportion.ts";
 import type { Bill, BilledLine } from "./bill.ts";
 import { type BillFigures, type BillTerms, billFigures } from "./bill-figures.ts";
-import { linePaid, type Recovered } from "./line-paid.ts";
+import { linePaid } from "./line-paid.ts";
+import { type GoodsReturned, goodsReturned, type Recovered } from "./line-refund.ts";
 import { type PriceSeen, priceSeen } from "./line-seen.ts";
 import { type LineShare, lineShares, quantityBought } from "./line-shares.ts";
 
-/** What is kept of one line beside the document. */
-export type LineKept = Readonly<{ seen: PriceSeen | null; lot: LotEntry | null }>;
+/** What is kept of one line beside the document. returned: goods that leave a lot. */
+export type LineKept = Readonly<{
+  seen: PriceSeen | null;
+  lot: LotEntry | null;
+  returned: GoodsReturned | null;
+}>;
+const NOTHING: LineKept = { seen: null, lot: null, returned: null };
 
 /** Who buys: their currency, and which components they get back on the bill's day. */
 export type Buyer = Readonly<{ homeCurrency: CurrencyCode; recovered: Recovered }>;
@@ -48,7 +54,12 @@ function lotOf(
     terms: null,
     observationId: null,
     quantity,
-    paid: { ...paid, exemptFrom: [...paid.exemptFrom], fees: [...paid.fees] },
+    paid: {
+      ...paid,
+      exemptFrom: [...paid.exemptFrom],
+      fees: [...paid.fees],
+      taxes: paid.taxes === null ? null : [...paid.taxes],
+    },
     paidHome: home?.amount.greaterThan(0) === true ? home.amount : null,
     orderedOn: bill.on,
     receipts: bill.receivedOn === null ? [] : [{ quantity, on: bill.receivedOn }],
@@ -60,8 +71,8 @@ function lotOf(
 }
 
 /**
- * What a bill's lines are kept as: a price seen and a lot each, where the line says so. Lots are paid in full on the
- * bill's day and bear their shares of it (`linePaid`); what the card was charged at home is shared as the bill is.
+ * What a bill's lines are kept as: a price seen and a lot each, where the line says so; goods handed back leave theirs
+ * (`goodsReturned`). Lots are paid in full on the bill's day and bear their shares of it (`linePaid`); what the card was charged at home is shared as the bill is.
  * Units: the bill's currency, home currency for paidHome. Rounds: as `billFigures` and `lineShares`; paidHome by the
  * largest remainder. null: a line cannot be read in its unit, or shared by a weight not known (`billFaults` names them).
  */
@@ -77,10 +88,13 @@ export function linesKept(
   return bill.lines.map((line, at): LineKept => {
     const material = terms.materials.get(line.materialId ?? "");
     const [read, share] = [figures.lines[at], shares[at]];
-    if (material === undefined || read === undefined || share === undefined) return { seen: null, lot: null };
-    const seen = line.keepPrice ? priceSeen(bill, line, read, quantityBought(line, material)) : null;
-    if (!line.keepLot) return { seen, lot: null };
-    const paid = linePaid(bill, terms, read, share, recovered);
-    return { seen, lot: lotOf(bill, line, material, { paid, home: homes[at] ?? null }) };
+    if (material === undefined || read === undefined || share === undefined) return NOTHING;
+    const quantity = quantityBought(line, material);
+    const seen = line.keepPrice ? priceSeen(bill, line, read, quantity) : null;
+    const returned =
+      quantity === null ? null : goodsReturned(bill, line, { read, share, quantity }, recovered);
+    if (!line.keepLot) return { seen, lot: null, returned };
+    const paid = linePaid(bill, read, share);
+    return { seen, lot: lotOf(bill, line, material, { paid, home: homes[at] ?? null }), returned };
   });
 }

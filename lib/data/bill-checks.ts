@@ -30,15 +30,18 @@ function lineFaults({ lines }: BillEntry, materials: ReadonlyMap<string, Materia
   });
 }
 
-function storeFaults({ lines }: BillEntry, store: Store | null): Fault[] {
+function storeFaults({ lines, currency }: BillEntry, store: Store | null): Fault[] {
   if (store === null) return [fault("storeId", "not-there")];
   const seen = lines.some(({ keepPrice }) => keepPrice);
-  return seen && store.archivedOn !== null ? [fault("storeId", "archived")] : [];
+  return [
+    ...(seen && store.archivedOn !== null ? [fault("storeId", "archived")] : []),
+    ...(currency === store.currency ? [] : [fault("currency", "currency-not-the-stores")]),
+  ];
 }
 
 /**
  * What a bill comes to, or all that is wrong with it. A day ahead counts as today. Faults: not-there and archived (storeId,
- * lines.materialId), day-ahead and day-too-early (on, receivedOn), unknown-region and tax-unknown (taxRegion), those of
+ * lines.materialId), currency-not-the-stores (currency), day-ahead and day-too-early (on, receivedOn), unknown-region and tax-unknown (taxRegion), those of
  * `billFaults`.
  */
 export async function billToStore(

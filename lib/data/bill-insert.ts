@@ -6,12 +6,19 @@ import type { Tx } from "./client.ts";
 import { Prisma } from "./generated/client.ts";
 import { dateOf, dateOrNull, digits, digitsOrNull } from "./rows.ts";
 
+/** What was made of one line, by id. */
+export type LineMade = Readonly<{
+  observationId: string | null;
+  lotId: string | null;
+  stockEventId: string | null;
+}>;
+
 type Placed = Readonly<{
   id: string;
   hash: string;
   bill: Bill;
   /** What was made of each line; stored before the bill, which refers to it. */
-  made: readonly Readonly<{ observationId: string | null; lotId: string | null }>[];
+  made: readonly LineMade[];
   homeCurrency: CurrencyCode;
 }>;
 
@@ -64,6 +71,7 @@ export async function insertBill(tx: Tx, { id, hash, bill, made, homeCurrency }:
       keepLot: line.keepLot,
       observationId: made[place]?.observationId ?? null,
       lotId: made[place]?.lotId ?? null,
+      stockEventId: made[place]?.stockEventId ?? null,
     })),
   });
 }

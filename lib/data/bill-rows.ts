@@ -1,5 +1,5 @@
 import "server-only";
-import type { Bill, BilledFee, BilledLine, Deposit, Rebate, Restocking } from "../bills/bill.ts";
+import type { Bill, BilledFee, BilledLine, Deposit, HandedBack, Rebate } from "../bills/bill.ts";
 import { groupedBy } from "../exposure/exposure-facts.ts";
 import type { PurchaseUnit } from "../measure/units.ts";
 import type { Tx } from "./client.ts";
@@ -17,7 +17,8 @@ import {
 } from "./rows.ts";
 
 /** A line as it is kept, with what was made of it. */
-export type StoredLine = BilledLine & Readonly<{ observationId: string | null; lotId: string | null }>;
+export type StoredLine = BilledLine &
+  Readonly<{ observationId: string | null; lotId: string | null; stockEventId: string | null }>;
 /** A bill as it is kept; deletedAt says when it was undone, with all it made. */
 export type StoredBill = Omit<Bill, "lines"> &
   Readonly<{ id: string; lines: readonly StoredLine[]; deletedAt: string | null }>;
@@ -62,11 +63,15 @@ type LineRow = Readonly<{
   discount_percent: string | null;
   exempt_from: readonly string[];
   fees: readonly StoredFee[];
-  returned: Written<Restocking> | null;
+  /** Of a bill kept before goods could leave a lot nothing is said of one. */
+  returned:
+    | (Omit<Written<HandedBack>, "lotId" | "ofThisBill"> & Partial<Pick<HandedBack, "lotId" | "ofThisBill">>)
+    | null;
   keep_price: boolean;
   keep_lot: boolean;
   observation_id: string | null;
   lot_id: string | null;
+  stock_event_id: string | null;
 }>;
 
 const BILL: Columns<BillRow> = {
@@ -111,6 +116,7 @@ const LINE: Columns<LineRow> = {
   keep_lot: "n.keep_lot",
   observation_id: "n.observation_id",
   lot_id: "n.lot_id",
+  stock_event_id: "n.stock_event_id",
 };
 
 type Shares = Readonly<{ amount: BilledFee["amount"]; percent: BilledFee["percent"] }>;
@@ -148,11 +154,13 @@ function lineOfRow(stored: LineRow): StoredLine {
     discount: off.amount === null && off.percent === null ? null : off,
     exemptFrom: stored.exempt_from,
     fees: stored.fees.map(readShares),
-    returned: stored.returned === null ? null : readShares(stored.returned),
+    returned:
+      stored.returned === null ? null : { lotId: null, ofThisBill: false, ...readShares(stored.returned) },
     keepPrice: stored.keep_price,
     keepLot: stored.keep_lot,
     observationId: stored.observation_id,
     lotId: stored.lot_id,
+    stockEventId: stored.stock_event_id,
   };
 }
 

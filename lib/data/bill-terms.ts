@@ -1,8 +1,10 @@
 import "server-only";
 import type { BilledLine } from "../bills/bill.ts";
 import type { BillTerms } from "../bills/bill-figures.ts";
+import { groupedBy } from "../exposure/exposure-facts.ts";
 import type { Material } from "../materials/material.ts";
 import { taxOn } from "../tax/tax.ts";
+import { depositEventsWithin, type StoredDepositEvent } from "./bill-deposit-rows.ts";
 import { billsWithin, type StoredBill } from "./bill-rows.ts";
 import type { Tx } from "./client.ts";
 import { Prisma } from "./generated/client.ts";
@@ -10,8 +12,12 @@ import { materialsWithin } from "./material-rows.ts";
 import { storesWithin } from "./store-rows.ts";
 import { regionsWithin } from "./tax-regions.ts";
 
-/** A bill with what it is reckoned with; terms null: the tax of its day and place is not known any more. */
-export type KeptBill = StoredBill & Readonly<{ terms: BillTerms | null }>;
+/**
+ * A bill with what it is reckoned with; terms null: the tax of its day and place is not known any more. deposited: what
+ * became of its deposits, in order, undone ones left out.
+ */
+export type KeptBill = StoredBill &
+  Readonly<{ terms: BillTerms | null; deposited: readonly StoredDepositEvent[] }>;
 
 /** The materials a bill's lines name, by id. */
 export async function materialsOfLines(
@@ -32,10 +38,17 @@ export async function keptBills(tx: Tx, stored: readonly StoredBill[]): Promise<
   );
   const regions = await regionsWithin(tx);
   const places = new Map((await storesWithin(tx)).map(({ id, taxRegion }) => [id, taxRegion]));
+  const ids = stored.map(({ id }) => id);
+  const happened = await depositEventsWithin(
+    tx,
+    Prisma.sql`d.bill_id = ANY(${ids}::text[]::uuid[]) AND d.undone_at IS NULL`,
+  );
+  const deposited = groupedBy(happened, ({ billId }) => billId);
   return stored.map((bill) => {
     const region = regions.get(bill.taxRegion ?? places.get(bill.storeId) ?? "");
     const tax = region === undefined ? null : taxOn(region, bill.on);
-    return { ...bill, terms: tax?.known === true ? { components: tax.components, materials } : null };
+    const terms = tax?.known === true ? { components: tax.components, materials } : null;
+    return { ...bill, terms, deposited: deposited.get(bill.id) ?? [] };
   });
 }
 

@@ -5,7 +5,8 @@ import type { BillEntry } from "../bills/bill-entry.ts";
 import type { LineKept } from "../bills/lines-kept.ts";
 import type { Written } from "../fault.ts";
 import { type BillToStore, billToStore } from "./bill-checks.ts";
-import { insertBill } from "./bill-insert.ts";
+import { insertBill, type LineMade } from "./bill-insert.ts";
+import { placeReturns, returnFaults, undoReturns } from "./bill-returns.ts";
 import { billsWithin } from "./bill-rows.ts";
 import { type KeptBill, keptBill, keptBills } from "./bill-terms.ts";
 import { inWorkspace, type Scope, type Tx } from "./client.ts";
@@ -45,10 +46,9 @@ export function taxRoundings(scope: Scope): Promise<ReadonlyMap<string, TaxRound
   });
 }
 
-/** What was made of one line, by id. */
-export type LineMade = Readonly<{ observationId: string | null; lotId: string | null }>;
+type Made = Omit<LineMade, "stockEventId">;
 
-async function placePrices(tx: Tx, kept: readonly LineKept[], made: readonly LineMade[]): Promise<void> {
+async function placePrices(tx: Tx, kept: readonly LineKept[], made: readonly Made[]): Promise<void> {
   const sent = kept.flatMap(({ seen }, at) => {
     const id = made[at]?.observationId ?? null;
     return seen === null || id === null ? [] : [{ id, entry: seen }];
@@ -77,12 +77,15 @@ async function make(tx: Tx, id: string, hash: string, { bill, kept }: BillToStor
       { id: lotId, hash: entryHash({ bill: id, ...entry }), today, homeCurrency: workspace.homeCurrency },
     );
   }
-  await insertBill(tx, { id, hash, bill, made, homeCurrency: workspace.homeCurrency });
+  const returned = await placeReturns(tx, bill, kept, made, today);
+  const all = made.map((one, at) => ({ ...one, stockEventId: returned[at] ?? null }));
+  await insertBill(tx, { id, hash, bill, made: all, homeCurrency: workspace.homeCurrency });
 }
 
 /**
  * A receipt or a quote, kept as a document, and in the same step what its lines are kept as: prices seen ("paid", or
- * "quote" until its last day) and lots. taxRounding left out: as the store's last bill. Faults: those of `billToStore`.
+ * "quote" until its last day) and lots; goods handed back leave theirs. taxRounding left out: as the store's last bill.
+ * Faults: those of `billToStore` and `returnFaults`.
  */
 export function addBill(scope: Scope, id: string, entry: BillEntry): Promise<Written<KeptBill>> {
   const hash = entryHash(entry);
@@ -94,6 +97,8 @@ export function addBill(scope: Scope, id: string, entry: BillEntry): Promise<Wri
       const bill: Bill = { ...entry, taxRounding };
       const checked = await billToStore(tx, bill, around);
       if (!("kept" in checked)) return refused(checked);
+      const returned = await returnFaults(tx, checked.bill, checked.kept, around.today);
+      if (returned.length > 0) return refused(returned);
       await make(tx, id, hash, checked);
       const placed = await keptBill(tx, id);
       return placed === null ? NOT_THERE : accepted(placed);
@@ -125,7 +130,7 @@ export function bills(
   });
 }
 
-/** Lots, then prices, deleted and brought back at the bill's own moment: what was deleted by itself stays so. */
+/** Goods handed back, lots, then prices, undone and brought back at the bill's own moment: what was deleted by itself stays so. */
 async function setUndone(scope: Scope, id: string, undone: boolean): Promise<Written<KeptBill>> {
   return inWorkspace(scope, async (tx) => {
     await tx.$queryRaw`SELECT 1 AS one FROM bill WHERE id = ${id}::uuid FOR NO KEY UPDATE`;
@@ -137,6 +142,9 @@ async function setUndone(scope: Scope, id: string, undone: boolean): Promise<Wri
     const seenIds = there.lines.flatMap(({ observationId }) => observationId ?? []);
     const before = { deletedAt: held?.deletedAt ?? null };
     const data = { deletedAt: undone ? new Date() : null };
+    const eventIds = there.lines.flatMap(({ stockEventId }) => stockEventId ?? []);
+    const faults = await undoReturns(tx, eventIds, { before: before.deletedAt, now: data.deletedAt });
+    if (faults.length > 0) return refused(faults);
     await tx.lot.updateMany({ where: { id: { in: lotIds }, ...before }, data });
     await tx.observation.updateMany({ where: { id: { in: seenIds }, ...before }, data });
     await tx.bill.updateMany({ where: { id }, data });
@@ -144,12 +152,12 @@ async function setUndone(scope: Scope, id: string, undone: boolean): Promise<Wri
   });
 }
 
-/** Takes a bill back with the prices and lots it made, and with what happened to those lots (R11); can be taken back. */
+/** Takes a bill back with the prices and lots it made and the goods it handed back, and with what happened to those lots (R11); can be taken back. */
 export function undoBill(scope: Scope, id: string): Promise<Written<KeptBill>> {
   return setUndone(scope, id, true);
 }
 
-/** Brings an undone bill back with what was undone with it. Not there: no bill of this id. */
+/** Brings an undone bill back with what was undone with it. Not there: no bill of this id. Faults: those of `undoReturns`. */
 export function redoBill(scope: Scope, id: string): Promise<Written<KeptBill>> {
   return setUndone(scope, id, false);
 }

@@ -39,6 +39,7 @@ export type EntryTable =
   | "stock_act"
   | "storage_place"
   | "bill"
+  | "deposit_event"
   | "takeoff";
 
 /** The hash an id was first received with, deleted ones too; null when the id is new. */

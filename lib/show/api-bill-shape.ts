@@ -17,9 +17,17 @@ export const billLineShape = z.strictObject({
   discount: z.strictObject(eitherShape).nullable(),
   exemptFrom: z.array(z.string()),
   fees: z.array(billedFeeShape),
-  returned: z.strictObject({ ...eitherShape, taxable: z.boolean() }).nullable(),
+  returned: z
+    .strictObject({
+      ...eitherShape,
+      taxable: z.boolean(),
+      lotId: z.string().nullable().describe("the lot the goods are of"),
+      ofThisBill: z.boolean().describe("they are of a lot this bill makes"),
+    })
+    .nullable(),
   observationId: z.string().nullable().describe("the price seen it was kept as"),
   lotId: z.string().nullable().describe("the lot it was kept as"),
+  stockEventId: z.string().nullable().describe("what goods handed back left their lot with"),
   net: decimalShape.nullable(),
   tax: decimalShape.nullable(),
   cost: decimalShape.nullable().describe("what the line bears of the whole bill, all tax in it"),
@@ -43,8 +51,24 @@ export const billFiguresShape = z.strictObject({
   due: decimalShape.describe("the total, or its coins where it was paid in cash"),
   refundable: decimalShape,
   rebates: decimalShape,
-  cost: decimalShape,
+  cost: decimalShape.describe("as written: without deposits that may come back"),
+  givenBack: decimalShape.describe("of the deposits by today, tax in it"),
+  forfeited: decimalShape.describe(
+    "of the deposits since it was written, tax in it: cost from those days on",
+  ),
+  held: decimalShape.describe("of the deposits: neither given back nor forfeited yet"),
   reconciliation: reconciliationShape,
+});
+
+export const depositEventShape = z.strictObject({
+  id: z.string(),
+  billId: z.string(),
+  deposit: z.int().describe("which of the bill's deposits, 0 for the first"),
+  kind: z.enum(["given-back", "forfeited"]),
+  amount: decimalShape.describe("before its tax"),
+  on: dayShape,
+  note: z.string().nullable(),
+  undoneAt: momentShape.nullable(),
 });
 
 export const billShape = z.strictObject({
@@ -72,5 +96,6 @@ export const billShape = z.strictObject({
   storedAt: z.string().nullable(),
   note: z.string().nullable(),
   deletedAt: momentShape.nullable(),
+  depositEvents: z.array(depositEventShape),
   figures: billFiguresShape.nullable().describe("null: the tax of its day and place is not known"),
 });

@@ -1,8 +1,10 @@
 import type * as z from "zod";
 import type { Bill, BilledFee, BilledLine } from "../bills/bill.ts";
 import { type BesideLines, type BillFigures, type BillTerms, billFigures } from "../bills/bill-figures.ts";
+import { type DepositEvent, depositsOn } from "../bills/deposit-events.ts";
 import { type LineShare, lineShares } from "../bills/line-shares.ts";
 import { type Reconciliation, reconciliation } from "../bills/reconciliation.ts";
+import { localDate } from "../calendar/local-date.ts";
 import type { Decimal } from "../decimal.ts";
 import type {
   besideShape,
@@ -10,15 +12,20 @@ import type {
   billFiguresShape,
   billLineShape,
   billShape,
+  depositEventShape,
   reconciliationShape,
 } from "./api-bill-shape.ts";
 import { enteredDigits, exactDigits, exactDigitsOrNull, totalDigits } from "./api-fields.ts";
 
+const LAST_DAY = localDate("9999-12-31");
+
 type Kept = Omit<Bill, "lines"> &
   Readonly<{
     id: string;
-    lines: readonly (BilledLine & Readonly<{ observationId: string | null; lotId: string | null }>)[];
+    lines: readonly (BilledLine &
+      Readonly<{ observationId: string | null; lotId: string | null; stockEventId: string | null }>)[];
     deletedAt: string | null;
+    deposited: readonly (DepositEvent & Readonly<{ undoneAt: string | null }>)[];
     terms: BillTerms | null;
   }>;
 
@@ -41,7 +48,15 @@ function apiReconciliation(found: Reconciliation): z.output<typeof reconciliatio
   return { state: "differs", difference: totalDigits(difference), why: because.why, roundings };
 }
 
+/** What became of a deposit, as it is kept. Rounds: never. */
+export function apiDepositEvent(event: Kept["deposited"][number]): z.output<typeof depositEventShape> {
+  const { id, billId, deposit, kind, on, note, undoneAt } = event;
+  return { id, billId, deposit, kind, amount: exactDigits(event.amount), on, note, undoneAt };
+}
+
 function apiFigures(bill: Kept, terms: BillTerms, figures: BillFigures): z.output<typeof billFiguresShape> {
+  // Nothing is recorded for a day to come, so that all of it counts.
+  const since = depositsOn(bill, figures, bill.deposited, LAST_DAY);
   return {
     subtotal: totalDigits(figures.subtotal),
     fees: figures.fees.map(apiBeside),
@@ -56,6 +71,9 @@ function apiFigures(bill: Kept, terms: BillTerms, figures: BillFigures): z.outpu
     refundable: totalDigits(figures.refundable),
     rebates: totalDigits(figures.rebates),
     cost: totalDigits(figures.cost),
+    givenBack: totalDigits(since.givenBack),
+    forfeited: totalDigits(since.forfeited),
+    held: totalDigits(since.held),
     reconciliation: apiReconciliation(reconciliation(bill, terms, figures)),
   };
 }
@@ -83,6 +101,7 @@ function apiLine(
     returned: line.returned === null ? null : apiEither(line.returned),
     observationId: line.observationId,
     lotId: line.lotId,
+    stockEventId: line.stockEventId,
     net: read === undefined ? null : totalDigits(read.net),
     tax: read === undefined ? null : totalDigits(read.tax),
     cost: share === undefined ? null : totalDigits(share.total),
@@ -118,6 +137,7 @@ export function apiBill(bill: Kept): z.output<typeof billShape> {
     storedAt: bill.storedAt,
     note: bill.note,
     deletedAt: bill.deletedAt,
+    depositEvents: bill.deposited.map(apiDepositEvent),
     figures: terms === null || figures === null ? null : apiFigures(bill, terms, figures),
   };
 }

@@ -1,6 +1,8 @@
 import pg from "pg";
 import { v7 } from "uuid";
 import { beforeAll, expect, test } from "vitest";
+import { depositEventEntry } from "../../lib/bills/deposit-event-entry.ts";
+import { addDepositEvent } from "../../lib/data/bill-deposits.ts";
 import { addBill } from "../../lib/data/bills.ts";
 import { aboutDatabase, findingWorkspaces, inWorkspace } from "../../lib/data/client.ts";
 import { addLot } from "../../lib/data/lots.ts";
@@ -48,12 +50,18 @@ async function storedThings(scope: typeof mine) {
   const payments = [{ amount: "10", on: today }];
   const bought = someLotEntry(job.material.id, today, { paid: null, observationId: observed.id, payments });
   const lot = await accepted(addLot(scope, v7(), bought, { allocateTo: requirement.id }));
-  const bill = await accepted(addBill(scope, v7(), someBillEntry(job.material.id, job.store.id, today)));
+  const deposits = [{ name: "Pallet", amount: "25" }];
+  const bill = await accepted(
+    addBill(scope, v7(), someBillEntry(job.material.id, job.store.id, today, { deposits })),
+  );
+  const forfeited = depositEventEntry.parse({ deposit: 0, kind: "forfeited", amount: "5", on: today });
+  await accepted(addDepositEvent(scope, bill.id, v7(), forfeited));
+  const [event] = await inWorkspace(scope, (tx) => tx.stockEvent.findMany({ select: { id: true }, take: 1 }));
   const takeoff = await accepted(
     addTakeoff(scope, job.project.id, v7(), someTakeoffEntry(job.material.id, today)),
   );
   const [region] = await inWorkspace(scope, (tx) => tx.taxRegion.findMany({ select: { id: true } }));
-  return { ...job, store, requirement, observed, lot, bill, takeoff, region: region?.id ?? "" };
+  return { ...job, store, requirement, observed, lot, bill, event, takeoff, region: region?.id ?? "" };
 }
 let things: Awaited<ReturnType<typeof storedThings>>;
 
@@ -165,6 +173,8 @@ const ALL_REFERENCES = [
   "bill_line of lot",
   "bill_line of material",
   "bill_line of observation",
+  "bill_line of stock_event",
+  "deposit_event of bill",
   "lot of material",
   "lot of observation",
   "lot of storage_place",
@@ -202,6 +212,7 @@ test("the database itself refuses a reference into another workspace, even from 
     requirement: things.requirement.id,
     lot: things.lot.id,
     bill: things.bill.id,
+    stock_event: things.event?.id ?? "",
     takeoff: things.takeoff.id,
     tax_region: things.region,
   };

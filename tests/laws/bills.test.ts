@@ -3,15 +3,27 @@ import { describe, expect, test } from "vitest";
 import { apportion } from "../../lib/bills/apportion.ts";
 import { type Bill, type BilledLine, SHARE_BASES, TAX_ROUNDINGS } from "../../lib/bills/bill.ts";
 import { linePaid } from "../../lib/bills/line-paid.ts";
+import { costOfLine } from "../../lib/bills/line-refund.ts";
 import { lineShares } from "../../lib/bills/line-shares.ts";
 import { reconciliation } from "../../lib/bills/reconciliation.ts";
 import { type Decimal, decimal, roundHalfUp, ZERO } from "../../lib/decimal.ts";
 import { money } from "../../lib/money/money.ts";
+import { lotCost } from "../../lib/stock/lot-cost.ts";
 import type { TaxComponent } from "../../lib/tax/region.ts";
-import { billedFee, billOf, billTerms, deposit, figuresOf, lineAt } from "../support/bill-example.ts";
+import { isRecovered, type TaxAmount } from "../../lib/tax/tax.ts";
+import {
+  billedFee,
+  billOf,
+  billTerms,
+  deposit,
+  figuresOf,
+  handedBack,
+  lineAt,
+} from "../support/bill-example.ts";
 import { law } from "../support/law.ts";
-import { component } from "../support/price-example.ts";
+import { component, region, store, valuation } from "../support/price-example.ts";
 import { someMaterial } from "../support/some-material.ts";
+import { lotOf } from "../support/stock-example.ts";
 
 const cents = (most = 100_000) =>
   fc.integer({ min: 1, max: most }).map((value) => decimal(value).dividedBy(100));
@@ -41,7 +53,7 @@ const line: fc.Arbitrary<BilledLine> = fc
       returned:
         returned === null
           ? null
-          : { percent: decimal(returned.percent), amount: null, taxable: returned.taxable },
+          : handedBack({ percent: decimal(returned.percent), taxable: returned.taxable }),
     }),
   );
 
@@ -92,10 +104,48 @@ describe("a bill", () => {
         for (const [at, share] of shares.entries()) {
           const read = figures.lines[at];
           if (read === undefined || some.lines[at]?.returned !== null) continue;
-          const lot = linePaid(some, terms, read, share, () => false);
-          const paid = total([lot.amount, ...lot.fees.map(({ amount }) => amount ?? ZERO)]);
+          const lot = linePaid(some, read, share);
+          const taxes = lot.taxIncluded ? [] : (lot.taxes ?? []).map(({ amount }) => amount);
+          const paid = total([lot.amount, ...lot.fees.map(({ amount }) => amount ?? ZERO), ...taxes]);
           expect(roundHalfUp(paid, 9).toFixed(2)).toBe(share.total.amount.toFixed(2));
         }
+      }),
+    );
+  });
+
+  test("makes lots whose costs, with the lines of no lot, are its total less what comes back of it and of its taxes", () => {
+    const registeredFor = fc.subarray(["tax 0", "tax 1", "tax 2"]);
+    law(
+      fc.property(bill, components, registeredFor, (some, among, names) => {
+        const terms = billTerms(among, [material]);
+        const figures = figuresOf(some, terms);
+        const shares = lineShares(some, terms, figures) ?? [];
+        const registrations = names.map((tax) => ({ tax, from: null, until: null }));
+        const recovered = (one: TaxComponent) => isRecovered(one, registrations, some.on);
+        const buyer = valuation({
+          regions: [region("CA-ZZ", among)],
+          stores: [store("near", { taxRegion: "CA-ZZ" })],
+          registrations,
+        });
+        const costs = some.lines.map((one, at) => {
+          const [read, share] = [figures.lines[at], shares[at]];
+          if (read === undefined || share === undefined) throw new Error(`no share of line ${at}`);
+          if (one.returned !== null || one.materialId === null)
+            return costOfLine(read, share, recovered).amount;
+          const paid = linePaid(some, read, share);
+          const lot = lotOf(1, 0, { paid, materialId: "thing", orderedOn: some.on, storeId: "near" });
+          const cost = lotCost(lot, material, buyer);
+          return cost.known ? cost.cost.amount : decimal("NaN");
+        });
+        const refundable = figures.deposits.filter((_, at) => some.deposits[at]?.forfeited === false);
+        const onCost = (taxes: readonly TaxAmount[]) =>
+          total(taxes.filter((one) => recovered(one.component)).map(({ amount }) => amount.amount));
+        const back = onCost(figures.taxes).minus(total(refundable.map(({ taxes }) => onCost(taxes))));
+        const expected = figures.total.amount
+          .minus(figures.refundable.amount)
+          .minus(figures.rebates.amount)
+          .minus(back);
+        expect(roundHalfUp(total(costs), 9).toFixed()).toBe(expected.toFixed());
       }),
     );
   });

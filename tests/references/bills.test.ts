@@ -6,7 +6,6 @@ import { lineShares } from "../../lib/bills/line-shares.ts";
 import { decimal } from "../../lib/decimal.ts";
 import { lotCost } from "../../lib/stock/lot-cost.ts";
 import type { Registration, TaxComponent } from "../../lib/tax/region.ts";
-import { isRecovered } from "../../lib/tax/tax.ts";
 import {
   billedFee,
   billOf,
@@ -16,6 +15,7 @@ import {
   figuresOf,
   GST,
   HST,
+  handedBack,
   lineAt,
   PST,
   priceFor,
@@ -108,7 +108,7 @@ describe("what a bill costs", () => {
     const figures = figuresOf(bill, terms);
     const [line, share] = [figures.lines[0], lineShares(bill, terms, figures)?.[0]];
     if (line === undefined || share === undefined) throw new Error("the bill has one line");
-    const paid = linePaid(bill, terms, line, share, (one) => isRecovered(one, registrations, bill.on));
+    const paid = linePaid(bill, line, share);
     const lot = lotOf(1, 0, { paid, orderedOn: bill.on, storeId: "there" });
     const place = region("CA-ZZ", [...components]);
     const stores = [store("there", { taxRegion: "CA-ZZ" })];
@@ -134,14 +134,14 @@ describe("what a bill costs", () => {
 
   // Derived; how a restocking fee is taxed varies (from memory), so it is said on the line.
   test("two handed back at 20.00 less 15 % refund 34.00 and 4.42 of tax", () => {
-    const back = lineAt("20", 2, { returned: { percent: decimal(15), amount: null, taxable: true } });
+    const back = lineAt("20", 2, { returned: handedBack({ percent: decimal(15) }) });
     expect(shown(billOf([back]), HST)).toEqual(["-4.42"]);
     expect(total(billOf([back]), HST)).toBe("-38.42");
   });
 
   // Derived: 200 - 2 x 20 x 0.85 = 166.00 for 8. The naive cost is 200 for 10.
   test("ten at 20.00 of which two were handed back at 15 % cost 166.00 for eight, 20.75 each", () => {
-    const back = lineAt("20", 2, { returned: { percent: decimal(15), amount: null, taxable: true } });
+    const back = lineAt("20", 2, { returned: handedBack({ percent: decimal(15) }) });
     const { cost } = figuresOf(billOf([lineAt("20", 10), back]));
     expect(cost.amount.toFixed(2)).toBe("166.00");
     expect(cost.amount.dividedBy(8).toFixed(2)).toBe("20.75");

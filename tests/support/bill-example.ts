@@ -1,4 +1,4 @@
-import type { Bill, BilledFee, BilledLine, Deposit } from "../../lib/bills/bill.ts";
+import type { Bill, BilledFee, BilledLine, Deposit, HandedBack } from "../../lib/bills/bill.ts";
 import { type BillFigures, type BillTerms, billFigures } from "../../lib/bills/bill-figures.ts";
 import { type Decimal, decimal } from "../../lib/decimal.ts";
 import type { Material } from "../../lib/materials/material.ts";
@@ -42,6 +42,11 @@ export function priceFor(
 
 export function billedFee(name: string, given: Partial<BilledFee>): BilledFee {
   return { name, amount: null, percent: null, taxable: true, ...given };
+}
+
+/** Goods of no lot handed back, nothing kept by the store, unless it is said. */
+export function handedBack(given: Partial<HandedBack> = {}): HandedBack {
+  return { amount: null, percent: null, taxable: true, lotId: null, ofThisBill: false, ...given };
 }
 
 export function deposit(amount: Written, given: Partial<Deposit> = {}): Deposit {

@@ -38,6 +38,10 @@ export async function Receipt({ lot, text, names, currency }: ReceiptProps) {
           : percentText(fee.percent, locale)
         : moneyText(money(fee.amount, paid.currency), locale, { currency: true }),
     ]),
+    ...(paid.taxes ?? []).map((tax): readonly [string, string] => [
+      tax.name,
+      moneyText(money(tax.amount, paid.currency), locale, { currency: true }),
+    ]),
     [t("paidHome", { currency }), lot.paidHome === null ? null : moneyText(lot.paidHome, locale)],
     [t("allInEach", { currency }), text.each],
     [t("orderedOn"), dayText(lot.orderedOn, locale)],

@@ -4,7 +4,7 @@ import { billFaults } from "../../../lib/bills/bill-faults.ts";
 import { decimal } from "../../../lib/decimal.ts";
 import { faultsOf } from "../../../lib/fault.ts";
 import type { Material } from "../../../lib/materials/material.ts";
-import { billedFee, billOf, lineAt, priceFor } from "../../support/bill-example.ts";
+import { billedFee, billOf, handedBack, lineAt, priceFor } from "../../support/bill-example.ts";
 import { someMaterial } from "../../support/some-material.ts";
 
 const ID = "00000000-0000-4000-8000-000000000001";
@@ -106,7 +106,7 @@ describe("a bill that could be read", () => {
 
   test("names a discount above its line, and a restocking fee above what was handed back", () => {
     const off = lineAt(10, 1, { discount: { amount: decimal(11), percent: null } });
-    const back = lineAt(10, 1, { returned: { amount: decimal(11), percent: null, taxable: true } });
+    const back = lineAt(10, 1, { returned: handedBack({ amount: decimal(11) }) });
     expect(found(billOf([off, back]))).toEqual([
       "lines.0.discount.amount too-large",
       "lines.1.returned.amount too-large",

@@ -10,6 +10,7 @@ import {
   figuresOf,
   GST,
   HST,
+  handedBack,
   lineAt,
   PST,
   priceFor,
@@ -134,7 +135,7 @@ describe("beside the lines", () => {
 
 describe("goods handed back", () => {
   const returned = (taxable: boolean) =>
-    lineAt("20", 2, { returned: { percent: decimal(15), amount: null, taxable } });
+    lineAt("20", 2, { returned: handedBack({ percent: decimal(15), taxable }) });
 
   test("refund the price less the restocking fee, and the tax on that", () => {
     expect(total(figuresOf(billOf([returned(true)]), billTerms([HST])))).toBe("-38.42");

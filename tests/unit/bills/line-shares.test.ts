@@ -14,6 +14,7 @@ import {
   figuresOf,
   GST,
   HST,
+  handedBack,
   lineAt,
   PST,
 } from "../../support/bill-example.ts";
@@ -30,13 +31,15 @@ function shares(bill: Bill, components: readonly TaxComponent[] = []) {
   const terms = billTerms(components, MATERIALS);
   return lineShares(bill, terms, figuresOf(bill, terms));
 }
-function paid(bill: Bill, at: number, components: readonly TaxComponent[] = [], recovered = false) {
+function paid(bill: Bill, at: number, components: readonly TaxComponent[] = []) {
   const terms = billTerms(components, MATERIALS);
   const figures = figuresOf(bill, terms);
   const [line, share] = [figures.lines[at], lineShares(bill, terms, figures)?.[at]];
   if (line === undefined || share === undefined) throw new Error(`this bill has no line ${at}`);
-  return linePaid(bill, terms, line, share, () => recovered);
+  return linePaid(bill, line, share);
 }
+const taxesOf = ({ taxes }: ReturnType<typeof linePaid>) =>
+  (taxes ?? []).map(({ name, amount }) => `${name} ${amount.toFixed(2)}`);
 const totals = (bill: Bill, components: readonly TaxComponent[] = []) =>
   cents((shares(bill, components) ?? []).map(({ total }) => total));
 
@@ -74,7 +77,7 @@ describe("delivery", () => {
   });
 
   test("is borne by what was bought, not by what was handed back", () => {
-    const back = lineAt("40", 1, { returned: { amount: null, percent: decimal(0), taxable: true } });
+    const back = lineAt("40", 1, { returned: handedBack() });
     const bill = billOf([back, lineAt("50")], { fees: delivery() });
     expect(totals(bill)).toEqual(["-40.00", "135.00"]);
   });
@@ -93,37 +96,40 @@ test("a deposit that was forfeited and a rebate are shared, a deposit that comes
 describe("what a lot of a line was paid", () => {
   test("is the line with its tax and its part of the delivery, in the bill's own cents", () => {
     const bill = billOf([lineAt("9.99"), lineAt("9.99"), lineAt("9.99")], { fees: delivery() });
-    expect(paid(bill, 0, [HST])).toMatchObject({ taxIncluded: true, fees: [] });
-    expect(paid(bill, 0, [HST]).amount.toFixed(2)).toBe(totals(bill, [HST])[0]);
+    expect(paid(bill, 0, [HST])).toMatchObject({ taxIncluded: false, fees: [] });
+    // 85.00 in three is 28.34, 28.33, 28.33; HST 14.95 on 114.97 laid on the six as 1.30, 1.30, 1.30 and 11.05.
+    expect(paid(bill, 0, [HST]).amount.toFixed(2)).toBe("38.33");
+    expect(taxesOf(paid(bill, 0, [HST]))).toEqual(["HST 4.99"]);
+    expect(totals(bill, [HST])[0]).toBe("43.32");
   });
 
   test("keeps a delivery that bears no tax as a fee of its own, and a rebate as less", () => {
     const rebates = [{ name: "mail-in", amount: decimal("10") }];
     const bill = billOf([lineAt("100")], { fees: delivery({ taxable: false }), rebates });
     const lot = paid(bill, 0, [HST]);
-    expect(lot.amount.toFixed(2)).toBe("113.00");
+    expect([lot.amount.toFixed(2), ...taxesOf(lot)]).toEqual(["100.00", "HST 13.00"]);
     expect(lot.fees.map(({ name, amount, taxable }) => [name, amount?.toFixed(2), taxable])).toEqual([
       ["delivery", "85.00", false],
       ["mail-in", "-10.00", false],
     ]);
   });
 
-  test("keeps the tax of a delivery on an exempt line, but for what comes back", () => {
+  test("keeps the tax of a delivery on an exempt line", () => {
     const bill = billOf([lineAt("100", 1, { exemptFrom: ["PST"] })], { fees: delivery() });
-    const feeOf = (recovered: boolean) => paid(bill, 0, [GST, PST], recovered).fees[0]?.amount?.toFixed(2);
-    expect(paid(bill, 0, [GST, PST]).amount.toFixed(2)).toBe("105.00");
-    expect(feeOf(false)).toBe("95.20");
-    expect(feeOf(true)).toBe("85.00");
+    const lot = paid(bill, 0, [GST, PST]);
+    expect([lot.amount.toFixed(2), ...taxesOf(lot)]).toEqual(["185.00", "GST 9.25", "PST 5.95"]);
   });
 
-  test("is the amount before tax for a buyer who gets all of it back, however the seller rounds", () => {
+  test("shows each tax as the seller rounds it", () => {
     const bill = billOf([lineAt("9.99"), lineAt("9.99")], { fees: delivery(), taxRounding: "per-line" });
-    const lot = paid(bill, 0, [HST], true);
-    expect([lot.amount.toFixed(2), lot.taxIncluded]).toEqual(["52.49", false]);
+    const lot = paid(bill, 0, [HST]);
+    // 1.2987 -> 1.30 and 11.05 in two, the odd cent to the first.
+    expect([lot.amount.toFixed(2), ...taxesOf(lot)]).toEqual(["52.49", "HST 6.83"]);
   });
 
   test("is the printed amount where the prices hold the tax", () => {
-    expect(paid(billOf([lineAt("113")], { taxIncluded: true }), 0, [HST]).amount.toFixed(2)).toBe("113.00");
+    const lot = paid(billOf([lineAt("113")], { taxIncluded: true }), 0, [HST]);
+    expect([lot.amount.toFixed(2), lot.taxIncluded, ...taxesOf(lot)]).toEqual(["113.00", true, "HST 13.00"]);
   });
 });
 
@@ -159,7 +165,7 @@ describe("the price a line shows", () => {
     const given = lineAt("10", 1, { materialId: "light", discount: { percent: decimal(100), amount: null } });
     const back = lineAt("10", 1, {
       materialId: "light",
-      returned: { amount: null, percent: decimal(0), taxable: true },
+      returned: handedBack(),
     });
     const bill = billOf([given, back]);
     const { lines } = figuresOf(bill, billTerms([], MATERIALS));

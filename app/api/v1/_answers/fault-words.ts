@@ -74,6 +74,8 @@ export const FAULT_WORDS: Readonly<Record<FaultCode, string>> = {
   "alternative-not-comparable": "cannot be compared with the required material by what is known of both",
   "stands-in-elsewhere": "would no longer do for a requirement that names it",
   "weight-unknown": "has no known weight to share by",
+  "more-than-held": "is more than is still held of the deposit",
+  "currency-not-the-stores": "must be the store's currency",
   "more-than-in-place": "is more than lies there on that day",
   "already-there": "is where it lies already",
   "nothing-on-hand": "is a day on which nothing of the lot is on hand to bear it",

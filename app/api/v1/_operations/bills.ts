@@ -1,7 +1,9 @@
 import { billEntry } from "../../../../lib/bills/bill-entry.ts";
-import { billShape } from "../../../../lib/show/api-bill-shape.ts";
+import { depositEventEntry } from "../../../../lib/bills/deposit-event-entry.ts";
+import { billShape, depositEventShape } from "../../../../lib/show/api-bill-shape.ts";
 import { oneOrManyShape } from "../_answers/many-answer.ts";
 import { newOrManyBody } from "../_answers/many-body.ts";
+import { newBody } from "../_answers/new-body.ts";
 import { bare, operation } from "../_answers/operation.ts";
 import { listQuery, pageShape } from "../_answers/page.ts";
 
@@ -43,4 +45,30 @@ export const restoreBill = operation({
   method: "POST",
   path: "/bills/{id}/restore",
   summary: "Brings an undone bill back with what was undone with it",
+});
+
+export const addDepositEvent = operation({
+  ...bare,
+  method: "POST",
+  path: "/bills/{id}/deposit-events",
+  summary: "So much of a deposit of a bill given back (cash) or forfeited (cost from that day)",
+  body: newBody(depositEventEntry),
+  answer: depositEventShape,
+  makes: true,
+});
+
+export const undoDepositEvent = operation({
+  ...bare,
+  method: "DELETE",
+  path: "/bills/{id}/deposit-events/{eventId}",
+  summary: "Undoes what became of a deposit; can be restored",
+  answer: depositEventShape,
+});
+
+export const restoreDepositEvent = operation({
+  ...bare,
+  method: "POST",
+  path: "/bills/{id}/deposit-events/{eventId}/restore",
+  summary: "Brings back what was undone, if so much is still held",
+  answer: depositEventShape,
 });
