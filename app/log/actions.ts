@@ -6,6 +6,8 @@ import { addLot } from "../../lib/data/lots.ts";
 import { material } from "../../lib/data/materials.ts";
 import { addObservation, deleteObservation, undeleteObservation } from "../../lib/data/observations.ts";
 import { store } from "../../lib/data/stores.ts";
+import { type Fault, faultsOf } from "../../lib/fault.ts";
+import { freeEntry } from "../../lib/prices/free-entry.ts";
 import { observationEntry } from "../../lib/prices/observation-entry.ts";
 import { lotEntry } from "../../lib/stock/lot-entry.ts";
 import { answer, writeChecked } from "../_forms/answer.ts";
@@ -14,8 +16,12 @@ import { typed, typedAmount } from "../_forms/typed.ts";
 import type { FormState } from "../_ui/form-state.ts";
 import { scopeSeen } from "../_workspace/workspace-seen.ts";
 import { rememberStore } from "./last-store.ts";
-import { typedPrice } from "./typed-price.ts";
+import { freeTyped, typedPrice, withFree } from "./typed-price.ts";
 import { logWords } from "./words.ts";
+
+function faulty(faults: readonly Fault[]) {
+  return { ok: false, why: "faults", faults } as const;
+}
 
 async function keep(form: FormData, locale: string) {
   const scope = await scopeSeen();
@@ -25,7 +31,14 @@ async function keep(form: FormData, locale: string) {
   // No unit chosen (a form without JavaScript): the price is for one of what the material is bought by.
   if ("per" in input && input.per.unit === undefined && input.materialId !== undefined)
     input.per.unit = (await material(scope, input.materialId))?.purchaseUnit;
-  const written = await writeChecked(observationEntry, input, (entry) =>
+  const free = freeTyped(form, locale);
+  const given = free === null ? null : freeEntry.safeParse(free);
+  if (given?.success === false) {
+    const rest = observationEntry.safeParse(input);
+    return faulty([...faultsOf(given.error), ...(rest.success ? [] : faultsOf(rest.error))]);
+  }
+  const priced = given === null ? input : withFree(input, given.data);
+  const written = await writeChecked(observationEntry, priced, (entry) =>
     addObservation(scope, typed(form, "id") ?? "", entry),
   );
   if (written.ok) await rememberStore(written.value.storeId);
@@ -48,6 +61,8 @@ export async function keepPrice(previous: FormState, form: FormData): Promise<Fo
     minQuantity: words.minQuantity,
     maxQuantity: words.maxQuantity,
     packSize: words.packSize,
+    paidFor: words.paidFor,
+    freeWith: words.freeWith,
     note: words.note,
   });
   return answer(

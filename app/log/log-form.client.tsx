@@ -3,6 +3,7 @@
 import { useEffect, useState } from "react";
 import type { Terms } from "../../lib/prices/observation.ts";
 import type { AisleFacts } from "../../lib/show/aisle-facts.ts";
+import { tagWithFree } from "../../lib/show/tag-with-free.ts";
 import { AmountField } from "../_ui/amount-field.client.tsx";
 import { Button } from "../_ui/button.client.tsx";
 import { ChoiceField, PickField } from "../_ui/choice-field.client.tsx";
@@ -34,6 +35,8 @@ export function LogForm({ facts, action, id, locale, startMaterial, startStore }
   const [unit, setUnit] = useState("");
   const [taxIncluded, setTaxIncluded] = useState<boolean | null>(null);
   const [terms, setTerms] = useState<Terms>("shelf");
+  const [paidFor, setPaidFor] = useState<string | null>(null);
+  const [freeWith, setFreeWith] = useState<string | null>(null);
   const [scripted, setScripted] = useState(false);
   useEffect(() => setScripted(true), []);
   const material = facts.materials.find((known) => known.id === materialId);
@@ -69,7 +72,11 @@ export function LogForm({ facts, action, id, locale, startMaterial, startStore }
         label={words.terms}
         choices={TERMS_CHOICES}
         start="shelf"
-        onChoice={(next) => setTerms(TERMS_CHOICES.find((one) => one.value === next)?.value ?? "shelf")}
+        onChoice={(next) => {
+          setTerms(TERMS_CHOICES.find((one) => one.value === next)?.value ?? "shelf");
+          setPaidFor(null);
+          setFreeWith(null);
+        }}
       />
       {priced ? (
         <>
@@ -116,20 +123,31 @@ export function LogForm({ facts, action, id, locale, startMaterial, startStore }
           />
         </>
       ) : null}
-      <MoreFields terms={scripted ? terms : null} today={facts.today} locale={locale} words={words} />
+      <MoreFields
+        terms={scripted ? terms : null}
+        today={facts.today}
+        locale={locale}
+        words={words}
+        onPaidFor={setPaidFor}
+        onFreeWith={setFreeWith}
+      />
       {priced && material && store && amount && chosenUnit ? (
         <Reading
           facts={facts}
           locale={locale}
           material={material}
-          tag={{
-            amount,
-            storeId,
-            materialId,
-            perQuantity: perQuantity ?? "0",
-            unit: chosenUnit,
-            taxIncluded: taxIncluded ?? habit,
-          }}
+          tag={tagWithFree(
+            {
+              amount,
+              storeId,
+              materialId,
+              perQuantity: perQuantity ?? "0",
+              unit: chosenUnit,
+              taxIncluded: taxIncluded ?? habit,
+            },
+            paidFor,
+            freeWith,
+          )}
         />
       ) : null}
       <div className={style.bar}>

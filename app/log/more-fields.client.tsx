@@ -21,16 +21,21 @@ const USUAL: Readonly<Record<Terms, readonly Extra[]>> = {
 };
 const ALL: readonly Extra[] = ["from", "until", "minQuantity", "maxQuantity", "packSize"];
 
+/** What buys some and gets some free is a special by its nature. */
+const MAY_GIVE_FREE: readonly Terms[] = ["special", "clearance"];
+
 type MoreFieldsProps = Readonly<{
   /** null while the browser has not taken over: then every field stands behind "more". */
   terms: Terms | null;
   today: string;
   locale: string;
   words: LogWords;
+  onPaidFor: (amount: string | null) => void;
+  onFreeWith: (amount: string | null) => void;
 }>;
 
 /** What goes with some prices only: dates, quantities, a note. The usual ones for the terms in sight, the rest folded away. */
-export function MoreFields({ terms, today, locale, words }: MoreFieldsProps) {
+export function MoreFields({ terms, today, locale, words, onPaidFor, onFreeWith }: MoreFieldsProps) {
   const usual = terms === null ? [] : USUAL[terms];
   const amountWords = { readAs: words.readAs, cannotTell: words.notUnderstood };
   const field = (name: Extra) =>
@@ -47,6 +52,27 @@ export function MoreFields({ terms, today, locale, words }: MoreFieldsProps) {
         <div className={style.more}>
           <DayField name="seenOn" label={words.seenOn} start={today} />
           {terms === "none-left" ? null : ALL.filter((name) => !usual.includes(name)).map(field)}
+          {terms === null || MAY_GIVE_FREE.includes(terms) ? (
+            <>
+              <div className={style.pair}>
+                <AmountField
+                  name="paidFor"
+                  label={words.paidFor}
+                  locale={locale}
+                  words={amountWords}
+                  onAmount={onPaidFor}
+                />
+                <AmountField
+                  name="freeWith"
+                  label={words.freeWith}
+                  locale={locale}
+                  words={amountWords}
+                  onAmount={onFreeWith}
+                />
+              </div>
+              <p className={style.quiet}>{words.freeHint}</p>
+            </>
+          ) : null}
           <Field name="note" label={words.note} rows={2} />
         </div>
       </details>

@@ -28,6 +28,10 @@ export const LOG_WORDS = {
     minQuantity: "From how many on",
     maxQuantity: "No more than",
     packSize: "Only in packs of",
+    paidFor: "Buy so many",
+    freeWith: "Get so many free",
+    freeHint:
+      "For “buy 2, get 1 free”: the tag’s price is for one. Log the price of one by itself too, if single ones are sold.",
     note: "Note",
     keep: "Keep this price",
     keeping: "Keeping …",
