@@ -1,4 +1,6 @@
 import "server-only";
+import type { LocalDate } from "../calendar/local-date.ts";
+import { ZERO } from "../decimal.ts";
 import { groupedBy } from "../exposure/exposure-facts.ts";
 import type { Terms } from "../prices/observation.ts";
 import type { Lot, LotOrigin, Payment, Receipt } from "../stock/lot.ts";
@@ -56,6 +58,7 @@ type ReceiptRow = Readonly<{
   quantity: string;
   on_day: string;
   place_id: string | null;
+  undone: boolean;
 }>;
 type PaymentRow = Readonly<{
   id: string;
@@ -63,6 +66,7 @@ type PaymentRow = Readonly<{
   amount: string;
   on_day: string;
   home: string | null;
+  undone: boolean;
 }>;
 
 const LOT: Columns<LotRow> = {
@@ -103,6 +107,7 @@ const RECEIPT: Columns<ReceiptRow> = {
   quantity: "r.quantity::text",
   on_day: "r.on_day",
   place_id: "r.place_id",
+  undone: "r.undone_at IS NOT NULL",
 };
 const PAYMENT: Columns<PaymentRow> = {
   id: "p.id",
@@ -110,6 +115,7 @@ const PAYMENT: Columns<PaymentRow> = {
   amount: "p.amount::text",
   on_day: "p.on_day",
   home: "p.home::text",
+  undone: "p.undone_at IS NOT NULL",
 };
 
 function receiptOfRow({ id, quantity, on_day, place_id }: ReceiptRow): Receipt {
@@ -118,6 +124,12 @@ function receiptOfRow({ id, quantity, on_day, place_id }: ReceiptRow): Receipt {
 
 function paymentOfRow({ id, amount, on_day, home }: PaymentRow): Payment {
   return { id, amount: storedDecimal(amount), on: storedDay(on_day), home: decimalOrNull(home) };
+}
+
+/** Where every payment was undone nothing is paid: a lot without any was paid in full when it was ordered. */
+function paymentsMade(orderedOn: LocalDate, all: readonly PaymentRow[]): Payment[] {
+  const made = all.filter(({ undone }) => !undone).map(paymentOfRow);
+  return made.length === 0 && all.length > 0 ? [{ amount: ZERO, on: orderedOn, home: null }] : made;
 }
 
 function lotOfRow(stored: LotRow, receipts: readonly Receipt[], payments: readonly Payment[]): StoredLot {
@@ -169,14 +181,14 @@ export async function lotsWithin(tx: Tx, only: Prisma.Sql): Promise<StoredLot[]>
   if (found.length === 0) return [];
   const parts = (table: string) => Prisma.sql`FROM ${Prisma.raw(table)}
     JOIN lot l ON l.workspace_id = ${Prisma.raw(table.slice(-1))}.workspace_id AND l.id = lot_id
-    WHERE ${Prisma.raw(table.slice(-1))}.undone_at IS NULL AND ${only} ORDER BY on_day`;
+    WHERE ${only} ORDER BY on_day, id`;
   const receipts = groupedBy(await manyRows(tx, RECEIPT, parts("lot_receipt r")), ({ lot_id }) => lot_id);
   const payments = groupedBy(await manyRows(tx, PAYMENT, parts("lot_payment p")), ({ lot_id }) => lot_id);
   return found.map((stored) =>
     lotOfRow(
       stored,
-      (receipts.get(stored.id) ?? []).map(receiptOfRow),
-      (payments.get(stored.id) ?? []).map(paymentOfRow),
+      (receipts.get(stored.id) ?? []).filter(({ undone }) => !undone).map(receiptOfRow),
+      paymentsMade(storedDay(stored.ordered_on), payments.get(stored.id) ?? []),
     ),
   );
 }

@@ -8,7 +8,7 @@ import { countedDay, dayFaults } from "./day-faults.ts";
 import { createdOnce, entryHash } from "./first-received.ts";
 import { insertEvent } from "./stock-event-insert.ts";
 import { eventWithin, liveEventsOf } from "./stock-event-rows.ts";
-import { lockedLot } from "./stock-events.ts";
+import { lockedLot } from "./stock-lock.ts";
 import { todayOf, workspaceWithin } from "./workspaces.ts";
 import { accepted, NOT_THERE, refused } from "./written.ts";
 

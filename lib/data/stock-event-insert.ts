@@ -14,7 +14,7 @@ import { eventWithin, liveEventsOf } from "./stock-event-rows.ts";
 import { accepted, fault, NOT_THERE, refused } from "./written.ts";
 
 /** Later than every stored one: the order of recording of what is being recorded. */
-const BEING_RECORDED = Number.MAX_SAFE_INTEGER;
+export const BEING_RECORDED = Number.MAX_SAFE_INTEGER;
 
 /** A requirement something is set aside or drawn for must be there and take the material. Faults: not-there, wrong-material (requirementId). */
 export async function requirementFaults(
@@ -39,6 +39,14 @@ async function placeFaults(tx: Tx, { kind, placeId, fromPlaceId }: StockEventEnt
   ];
 }
 
+/** What an event names is there and takes the material. Faults: those of `requirementFaults`; not-there, archived (places). */
+export async function surroundingFaults(tx: Tx, lot: Lot, entry: StockEventEntry): Promise<Fault[]> {
+  // Releasing is never refused for its material: what is no longer accepted must be able to leave.
+  const named =
+    entry.kind === "released" ? [] : await requirementFaults(tx, lot.materialId, entry.requirementId);
+  return [...named, ...(await placeFaults(tx, entry))];
+}
+
 /** actId: what it is undone together with; at: its place among the events of its day, when not the last. */
 export type EventToStore = Readonly<{
   id: string;
@@ -59,11 +67,8 @@ export async function insertEvent(
   today: LocalDate,
 ): Promise<Written<StockEvent>> {
   const event: StockEvent = { id, lotId: lot.id, ...entry, actId, sequence: at ?? BEING_RECORDED };
-  // Releasing is never refused for its material: what is no longer accepted must be able to leave.
-  const named =
-    entry.kind === "released" ? [] : await requirementFaults(tx, lot.materialId, entry.requirementId);
-  const placed = await placeFaults(tx, entry);
-  const faults = [...named, ...placed, ...faultsOfEvent(lot, await liveEventsOf(tx, lot.id), event, today)];
+  const around = await surroundingFaults(tx, lot, entry);
+  const faults = [...around, ...faultsOfEvent(lot, await liveEventsOf(tx, lot.id), event, today)];
   if (faults.length > 0) return refused(faults);
   await tx.stockEvent.create({
     data: {

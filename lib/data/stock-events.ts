@@ -6,11 +6,13 @@ import type { StockEventEntry } from "../stock/stock-event-entry.ts";
 import { inWorkspace, type Scope, type Tx } from "./client.ts";
 import { createdOnce, entryHash } from "./first-received.ts";
 import { Prisma } from "./generated/client.ts";
-import { lotWithin, type StoredLot } from "./lot-rows.ts";
+import { actThatUndid } from "./stock-act-rows.ts";
+import { setActUndone } from "./stock-act-undo.ts";
 import { insertEvent } from "./stock-event-insert.ts";
 import { eventsWithin, eventWithin, liveEventsOf, type StoredEvent } from "./stock-event-rows.ts";
+import { lockedLot } from "./stock-lock.ts";
 import { todayOf, workspaceWithin } from "./workspaces.ts";
-import { accepted, NOT_THERE, refused, repeated } from "./written.ts";
+import { accepted, fault, NOT_THERE, refused, repeated } from "./written.ts";
 
 export type { StoredEvent } from "./stock-event-rows.ts";
 
@@ -35,13 +37,6 @@ export function liveEventsOfLots(scope: Scope, lotIds: readonly string[]): Promi
 /** One event, an undone one too (undoneAt says so). */
 export function stockEvent(scope: Scope, id: string): Promise<StoredEvent | null> {
   return inWorkspace(scope, (tx) => eventWithin(tx, id));
-}
-
-/** A live lot, kept from other writers until the transaction ends: two events of one lot are recorded one after the other. */
-export async function lockedLot(tx: Tx, id: string): Promise<StoredLot | null> {
-  await tx.$queryRaw`SELECT 1 AS one FROM lot WHERE id = ${id}::uuid FOR NO KEY UPDATE`;
-  const there = await lotWithin(tx, id);
-  return there === null || there.deletedAt !== null ? null : there;
 }
 
 /**
@@ -70,6 +65,15 @@ export function addStockEvent(
 
 type Change = (lot: Lot, event: StoredEvent, live: readonly StoredEvent[]) => Fault[];
 
+/** What is part of an act is undone and redone with all of it, never by itself. */
+async function ofItsAct(tx: Tx, id: string, actId: string, undone: boolean): Promise<Written<StockEvent>> {
+  const written = await setActUndone(tx, actId, undone);
+  if (!written.ok) return written.why === "conflict" ? NOT_THERE : written;
+  const there = await eventWithin(tx, id);
+  if (there === null) return NOT_THERE;
+  return written.repeated ? repeated(there) : accepted(there);
+}
+
 async function setUndone(
   scope: Scope,
   id: string,
@@ -78,10 +82,13 @@ async function setUndone(
 ): Promise<Written<StockEvent>> {
   return inWorkspace(scope, async (tx) => {
     const named = await eventWithin(tx, id);
+    if (named?.actId) return ofItsAct(tx, named.id, named.actId, undone);
     const lot = named === null ? null : await lockedLot(tx, named.lotId);
     const there = await eventWithin(tx, id);
     if (there === null || lot === null) return NOT_THERE;
     if ((there.undoneAt !== null) === undone) return repeated(there);
+    const holds = undone ? null : await actThatUndid(tx, id);
+    if (holds !== null) return refused([fault("", "held-by-an-act", { act: holds })]);
     const faults = faultsFor(lot, there, await liveEventsOf(tx, lot.id));
     if (faults.length > 0) return refused(faults);
     await tx.stockEvent.updateMany({ where: { id }, data: { undoneAt: undone ? new Date() : null } });
@@ -89,12 +96,15 @@ async function setUndone(
   });
 }
 
-/** As if it had not happened; it stays readable and can be redone. Faults: event-in-the-way, the later event that needs it. */
+/**
+ * As if it had not happened, with all that was done together with it; it stays readable and can be redone. Faults:
+ * event-in-the-way, the later event that needs it; held-by-an-act.
+ */
 export function undoStockEvent(scope: Scope, id: string): Promise<Written<StockEvent>> {
   return setUndone(scope, id, true, (lot, { id: undone }, live) => faultsOfUndo(lot, live, undone));
 }
 
-/** Brings an undone event back. Faults: event-in-the-way, when what happened since leaves no room for it. */
+/** Brings an undone event back. Faults: event-in-the-way, when what happened since leaves no room for it; held-by-an-act. */
 export function redoStockEvent(scope: Scope, id: string): Promise<Written<StockEvent>> {
   return setUndone(scope, id, false, (lot, event, live) => faultsOfLot(lot, [...live, event]));
 }

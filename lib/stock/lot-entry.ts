@@ -38,7 +38,8 @@ const paid = fields({
     .default(null),
 });
 
-const payment = fields({ amount: amount(), on: day(), home: amount().nullable().default(null) });
+/** Nothing paid yet is a payment of 0 on the day ordered. */
+const payment = fields({ amount: amountOrZero(), on: day(), home: amount().nullable().default(null) });
 
 const absent = (value: unknown): boolean => value === null || value === undefined;
 

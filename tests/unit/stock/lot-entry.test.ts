@@ -54,12 +54,12 @@ test("a condition is a share above 0 and at most 1", () => {
 
 test("every fault of a lot is named", () => {
   expect(
-    codes({ quantity: 38, orderedOn: "soon", origin: "stolen", payments: [{ amount: "0", on: "x" }] }),
+    codes({ quantity: 38, orderedOn: "soon", origin: "stolen", payments: [{ amount: "-1", on: "x" }] }),
   ).toEqual([
     "origin unknown-choice",
     "quantity not-text",
     "orderedOn not-a-day",
-    "payments.0.amount not-positive",
+    "payments.0.amount negative",
     "payments.0.on not-a-day",
   ]);
 });
