@@ -20,11 +20,14 @@ async function names() {
     on: t("on"),
     until: t("until"),
     currency: t("currency"),
-    taxRegion: t("tax"),
+    taxRegion: t("deliveredTo"),
     printedTotal: t("printedTotal"),
     paidHome: t("paidHome", { currency: "" }).trim(),
+    taxIncluded: t("tax"),
+    taxRounding: t("taxRounding"),
     "fees name": t("name"),
     "fees amount": t("amount"),
+    "fees percent": t("feePercent"),
     "deposits name": t("name"),
     "deposits amount": t("amount"),
     "rebates name": t("name"),
@@ -43,6 +46,11 @@ async function names() {
     "lines discount percent": t("discountPercent"),
     "lines discount amount": t("discountAmount"),
     "lines returned percent": t("restocking"),
+    "lines returned amount": t("restockingAmount"),
+    "lines returned lotId": t("ofLot"),
+    "lines fees name": t("lineFee"),
+    "lines fees amount": t("feeEach"),
+    "lines fees percent": t("feePercent"),
     "lines keep": t("keep"),
   });
   return (path: string) => {
@@ -87,6 +95,6 @@ export async function undoBillForm(form: FormData): Promise<void> {
 /** Brings a bill back with what was undone with it. */
 export async function redoBillForm(form: FormData): Promise<void> {
   const id = typed(form, "id") ?? "";
-  await redoBill(await scopeSeen(), id);
-  redirect(`/bills/${id}?done=redone`);
+  const written = await redoBill(await scopeSeen(), id);
+  redirect(`/bills/${id}?done=${written.ok ? "redone" : "not-redone"}`);
 }

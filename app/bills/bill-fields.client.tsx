@@ -1,7 +1,7 @@
 "use client";
 
 import { useEffect, useMemo, useRef, useState } from "react";
-import { type BillSoFar, billSoFar, regionOfStore } from "../../lib/show/bill-so-far.ts";
+import { type BillSoFar, billSoFar, regionOfBill } from "../../lib/show/bill-so-far.ts";
 import { AddButton } from "../_ui/add-button.client.tsx";
 import { AmountField } from "../_ui/amount-field.client.tsx";
 import { useField } from "../_ui/form-context.client.tsx";
@@ -11,7 +11,7 @@ import { BillHead } from "./bill-head.client.tsx";
 import { BillLine } from "./bill-line.client.tsx";
 import { BillFees, BillMore } from "./bill-more.client.tsx";
 import type { BillProps } from "./bill-props.ts";
-import { RunningTotals } from "./bill-totals.client.tsx";
+import { RunningTotals, TotalSoFar } from "./bill-totals.client.tsx";
 import { lineRows, typedBill } from "./bill-typed.ts";
 import style from "./bills.module.css";
 
@@ -36,6 +36,7 @@ export function BillFields(props: BillProps & Readonly<{ startStore: string }>) 
   const [rows, setRows] = useState(Number(useField("rows", FIRST_ROWS).value));
   const [quote, setQuote] = useState(useField("kind", "receipt").value === "quote");
   const [storeId, setStore] = useState(useField("storeId", startStore).value);
+  const [deliveredTo, setDeliveredTo] = useState(useField("taxRegion", "").value);
   const [change, setChange] = useState(0);
   const [read, setRead] = useState<Read>({ soFar: null, nets: new Map(), change: -1 });
   const changed = () => setChange((before) => before + 1);
@@ -50,7 +51,7 @@ export function BillFields(props: BillProps & Readonly<{ startStore: string }>) 
     () => facts.materials.map(({ id, name }) => ({ value: id, label: name })),
     [facts.materials],
   );
-  const region = regionOfStore(facts, storeId);
+  const region = regionOfBill(facts, storeId, deliveredTo === "" ? null : deliveredTo);
   const taxes = [...new Set((region?.components ?? []).map(({ name }) => name))];
   const currency = facts.stores.find(({ id }) => id === storeId)?.currency ?? facts.homeCurrency;
   return (
@@ -63,6 +64,10 @@ export function BillFields(props: BillProps & Readonly<{ startStore: string }>) 
         onKind={(kind) => setQuote(kind === "quote")}
         onStore={(chosen) => {
           setStore(chosen);
+          changed();
+        }}
+        onRegion={(chosen) => {
+          setDeliveredTo(chosen);
           changed();
         }}
       />
@@ -81,7 +86,9 @@ export function BillFields(props: BillProps & Readonly<{ startStore: string }>) 
         ))}
       </Rows>
       {rows < MOST_ROWS ? <AddButton onAdd={() => setRows(rows + 1)}>{words.addLine}</AddButton> : null}
-      <BillFees {...props} />
+      <More title={words.fees}>
+        <BillFees {...props} currency={currency} />
+      </More>
       <More title={words.paying}>
         <BillMore {...props} quote={quote} />
       </More>
@@ -94,6 +101,7 @@ export function BillFields(props: BillProps & Readonly<{ startStore: string }>) 
         words={props.amountWords}
       />
       <RunningTotals soFar={read.soFar} words={words} />
+      <TotalSoFar soFar={read.soFar} words={words} />
     </div>
   );
 }

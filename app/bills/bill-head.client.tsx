@@ -2,6 +2,7 @@
 
 import { ChoiceField, PickField } from "../_ui/choice-field.client.tsx";
 import { DayField } from "../_ui/field.client.tsx";
+import { More } from "../_ui/more.tsx";
 import type { BillProps } from "./bill-props.ts";
 
 type Props = BillProps &
@@ -11,11 +12,13 @@ type Props = BillProps &
     quote: boolean;
     onKind: (kind: string) => void;
     onStore: (storeId: string) => void;
+    onRegion: (region: string) => void;
   }>;
 
 /** The head of a bill: what it is, whose, of which day; currency, tax and its rounding follow the store. */
 export function BillHead(props: Props) {
-  const { facts, roundings, currencies, words, storeId, startStore, quote, onKind, onStore } = props;
+  const { facts, roundings, currencies, words, storeId, startStore, quote, onKind, onStore, onRegion } =
+    props;
   const store = facts.stores.find(({ id }) => id === storeId);
   return (
     <>
@@ -52,31 +55,40 @@ export function BillHead(props: Props) {
           />
         </>
       ) : null}
-      <ChoiceField
-        key={`currency ${storeId}`}
-        name="currency"
-        label={words.currency}
-        choices={currencies}
-        start={store?.currency ?? facts.homeCurrency}
-      />
-      <PickField
-        key={`tax ${storeId}`}
-        name="taxIncluded"
-        label={words.tax}
-        starts={[store?.pricesIncludeTax === true ? "yes" : "no"]}
-        choices={[
-          { value: "no", label: words.taxOut },
-          { value: "yes", label: words.taxIn },
-        ]}
-      />
-      <ChoiceField
-        key={`rounding ${storeId}`}
-        name="taxRounding"
-        label={words.taxRounding}
-        hint={words.taxRoundingHint}
-        choices={Object.entries(words.roundings).map(([value, label]) => ({ value, label }))}
-        start={roundings[storeId] ?? "per-bill"}
-      />
+      <More title={words.taxing}>
+        <PickField
+          key={`tax ${storeId}`}
+          name="taxIncluded"
+          label={words.tax}
+          starts={[store?.pricesIncludeTax === true ? "yes" : "no"]}
+          choices={[
+            { value: "no", label: words.taxOut },
+            { value: "yes", label: words.taxIn },
+          ]}
+        />
+        <ChoiceField
+          key={`rounding ${storeId}`}
+          name="taxRounding"
+          label={words.taxRounding}
+          hint={words.taxRoundingHint}
+          choices={Object.entries(words.roundings).map(([value, label]) => ({ value, label }))}
+          start={roundings[storeId] ?? "per-bill"}
+        />
+        <ChoiceField
+          name="taxRegion"
+          label={words.deliveredTo}
+          hint={words.deliveredToHint}
+          choices={[{ value: "", label: words.atTheStore }, ...props.regions]}
+          onChoice={onRegion}
+        />
+        <ChoiceField
+          key={`currency ${storeId}`}
+          name="currency"
+          label={words.currency}
+          choices={currencies}
+          start={store?.currency ?? facts.homeCurrency}
+        />
+      </More>
     </>
   );
 }

@@ -10,7 +10,9 @@ import { RowFields } from "../_ui/rows.tsx";
 import { SearchField } from "../_ui/search-field.client.tsx";
 import type { BillProps } from "./bill-props.ts";
 import style from "./bills.module.css";
+import { FeeFields } from "./fee-fields.client.tsx";
 import { fill } from "./fill.ts";
+import { HandedBackFields } from "./handed-back.client.tsx";
 
 type Props = BillProps &
   Readonly<{
@@ -101,13 +103,8 @@ export function BillLine(props: Props) {
               choices={taxes.map((name) => ({ value: name, label: name }))}
             />
           )}
-          <PickField
-            name={`${at}.handedBack`}
-            label={words.handedBack}
-            many
-            choices={[{ value: "yes", label: words.handedBackYes }]}
-          />
-          <AmountField name={`${at}.returned.percent`} label={words.restocking} beside="%" {...amounts} />
+          <FeeFields {...props} at={`${at}.fees.0`} label={words.lineFee} amountLabel={words.feeEach} />
+          <HandedBackFields {...props} at={at} materialId={materialId} />
           <PickField
             name={`${at}.keep`}
             label={words.keep}

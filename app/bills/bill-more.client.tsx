@@ -5,27 +5,24 @@ import { ChoiceField, PickField } from "../_ui/choice-field.client.tsx";
 import { Field } from "../_ui/field.client.tsx";
 import { RowFields, Rows, rowKey } from "../_ui/rows.tsx";
 import type { BillProps } from "./bill-props.ts";
+import { FeeFields } from "./fee-fields.client.tsx";
 
 const FEE_ROWS = [0, 1] as const;
 type Props = BillProps & Readonly<{ quote: boolean }>;
 
 /** Delivery and fees of the whole bill, and what they are shared over the lines by. */
-export function BillFees({ words, amountWords, locale }: BillProps) {
-  const amounts = { locale, words: amountWords };
+export function BillFees(props: BillProps & Readonly<{ currency: string }>) {
+  const { words } = props;
   return (
-    <Rows title={words.fees} hint={words.feesHint}>
+    <Rows title={words.feesOfAll} hint={words.feesHint}>
       {FEE_ROWS.map((row) => (
-        <RowFields key={rowKey(row)} label={`${words.fee} ${row + 1}`}>
-          <Field name={`fees.${row}.name`} label={words.name} />
-          <AmountField name={`fees.${row}.amount`} label={words.amount} {...amounts} />
-          <PickField
-            name={`fees.${row}.taxable`}
-            label={words.taxed}
-            many
-            starts={["yes"]}
-            choices={[{ value: "yes", label: words.taxedYes }]}
-          />
-        </RowFields>
+        <FeeFields
+          key={rowKey(row)}
+          {...props}
+          at={`fees.${row}`}
+          label={`${words.fee} ${row + 1}`}
+          amountLabel={words.amount}
+        />
       ))}
       <ChoiceField
         name="shareBy"

@@ -32,7 +32,7 @@ export function reconciledWords({ reconciled }: BillText, words: BillWords): str
   if (reconciled.state === "no-printed-total") return words.noPrinted;
   if (reconciled.state === "reconciled") return fill(words.reconciled, { amount: reconciled.total });
   const roundings = reconciled.roundings.map((one) => words.roundings[one]).join("; ");
-  const why = fill(words.why[reconciled.why], { roundings });
+  const why = fill(words.why[reconciled.why], { roundings, ...reconciled.taxes });
   return `${fill(words.differs, { amount: reconciled.difference })} ${why}`;
 }
 
@@ -56,6 +56,28 @@ export function BillTotals({ text, words }: Readonly<{ text: BillText; words: Bi
         {reconciledWords(text, words)}
       </p>
     </section>
+  );
+}
+
+/** The total alone, kept in sight while lines are typed: it and whether it meets the printed one. */
+export function TotalSoFar({ soFar, words }: Readonly<{ soFar: BillSoFar | null; words: BillWords }>) {
+  if (soFar === null) return null;
+  const { total, currency, reconciled } = soFar.text;
+  const tone = { "no-printed-total": style.open, reconciled: style.met, differs: style.missed };
+  const stands =
+    reconciled.state === "no-printed-total"
+      ? ""
+      : reconciled.state === "reconciled"
+        ? words.barMet
+        : fill(words.barOff, { amount: reconciled.difference });
+  // Said once already by the totals above it: kept from being read out twice at every letter.
+  return (
+    <p className={style.bar} aria-hidden="true">
+      <span>
+        {words.total} {total} {currency}
+      </span>
+      <span className={tone[reconciled.state]}>{stands}</span>
+    </p>
   );
 }
 

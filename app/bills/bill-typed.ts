@@ -14,7 +14,7 @@ export function lineRows(form: FormData): number[] {
 }
 
 function namedRows(form: FormData, group: string): number[] {
-  return filled(form, group, ["name", "amount"]);
+  return filled(form, group, ["name", "amount", "percent"]);
 }
 
 /** A fault's path as the form calls it: rows left empty are not sent on, so places differ from row numbers. */
@@ -23,7 +23,7 @@ export function rowPath(path: string, form: FormData): string {
   if (path === "lines") return "lines.0.quantity";
   if (!["lines", "fees", "deposits", "rebates"].includes(group) || place === undefined) return path;
   const rows = group === "lines" ? lineRows(form) : namedRows(form, group);
-  const field = rest.join(".").replace("returned.amount", "returned.percent").replace("keepLot", "keep");
+  const field = rest.join(".").replace("returned.ofThisBill", "returned.lotId").replace("keepLot", "keep");
   return `${group}.${rows[Number(place)] ?? place}.${field}`;
 }
 
@@ -34,10 +34,32 @@ function either(form: FormData, at: string, locale: string) {
   return amount === null && percent === null ? null : { amount, percent };
 }
 
+/** The value of the choice "of this receipt" among the lots goods handed back are of. */
+export const OF_THIS_BILL = "this";
+
+/** Goods handed back: the fee kept, nothing where none is typed, and the lot they are of. */
+function handedBack(form: FormData, at: string, locale: string) {
+  const lot = typedOrNull(form, `${at}.lotId`);
+  return {
+    ...(either(form, at, locale) ?? { percent: "0", amount: null }),
+    taxable: typed(form, `${at}.untaxed`) !== "yes",
+    lotId: lot === OF_THIS_BILL ? null : lot,
+    ofThisBill: lot === OF_THIS_BILL,
+  };
+}
+
+/** Fees in the rows of a group: an amount or a percent each. */
+function fees(form: FormData, group: string, locale: string) {
+  return filled(form, group, ["name", "amount", "percent"]).map((row) => {
+    const at = `${group}.${row}`;
+    const shares = either(form, at, locale) ?? { amount: undefined, percent: null };
+    return { name: typed(form, `${at}.name`) ?? "", ...shares, taxable: taxed(form, at) };
+  });
+}
+
 function line(form: FormData, row: number, locale: string) {
   const at = `lines.${row}`;
   const keep = typedAll(form, `${at}.keep`);
-  const handedBack = typed(form, `${at}.handedBack`) === "yes";
   return {
     materialId: typedAll(form, `${at}.materialId`)[0] ?? null,
     text: typedOrNull(form, `${at}.text`),
@@ -52,9 +74,8 @@ function line(form: FormData, row: number, locale: string) {
     },
     discount: either(form, `${at}.discount`, locale),
     exemptFrom: typedAll(form, `${at}.exemptFrom`),
-    returned: handedBack
-      ? { percent: typedAmount(form, `${at}.returned.percent`, locale) ?? "0", amount: null }
-      : null,
+    fees: fees(form, `${at}.fees`, locale),
+    returned: typed(form, `${at}.handedBack`) === "yes" ? handedBack(form, `${at}.returned`, locale) : null,
     keepPrice: keep.includes("price"),
     keepLot: keep.includes("lot"),
   };
@@ -81,6 +102,7 @@ export function typedBill(form: FormData, locale: string) {
     until: quote ? typedOrNull(form, "until") : null,
     anyQuantity: quote && typed(form, "anyQuantity") === "yes",
     currency: typed(form, "currency"),
+    taxRegion: typedOrNull(form, "taxRegion"),
     taxIncluded: typed(form, "taxIncluded") === "yes",
     taxRounding: typedOrNull(form, "taxRounding"),
     shareBy: typed(form, "shareBy"),
@@ -89,7 +111,7 @@ export function typedBill(form: FormData, locale: string) {
       const typedLine = line(form, row, locale);
       return quote ? { ...typedLine, keepLot: false } : typedLine;
     }),
-    fees: rows("fees").map((at) => ({ ...named(at), taxable: taxed(form, at) })),
+    fees: fees(form, "fees", locale),
     deposits: rows("deposits").map((at) => ({ ...named(at), taxable: taxed(form, at) })),
     rebates: rows("rebates").map(named),
     printedTotal: typedAmount(form, "printedTotal", locale) ?? null,

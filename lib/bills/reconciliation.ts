@@ -1,11 +1,14 @@
 import { cashTotal } from "../money/cash-rounding.ts";
-import { type Money, money, subtract } from "../money/money.ts";
+import { add, type Money, money, subtract, sum } from "../money/money.ts";
 import { type Bill, TAX_ROUNDINGS, type TaxRounding } from "./bill.ts";
 import { type BillFigures, type BillTerms, billFigures } from "./bill-figures.ts";
 
-/** Why a printed total is not the one reckoned: another way to round the taxes, cash, tax in the prices, or not known. */
+/**
+ * Why a printed total is not the one reckoned: another way to round the taxes (met: what they come to that way; reckoned:
+ * as the bill says), cash, tax in the prices, or not known.
+ */
 export type Difference =
-  | Readonly<{ why: "another-rounding"; roundings: readonly TaxRounding[] }>
+  | Readonly<{ why: "another-rounding"; roundings: readonly TaxRounding[]; met: Money; reckoned: Money }>
   | Readonly<{ why: "cash-rounding" }>
   | Readonly<{ why: "tax-included" | "tax-not-included" }>
   | Readonly<{ why: "not-known" }>;
@@ -22,7 +25,19 @@ function reason(bill: Bill, terms: BillTerms, figures: BillFigures, printed: Mon
   const roundings = TAX_ROUNDINGS.filter((taxRounding) =>
     meets(billFigures(bill, terms, { taxRounding })?.total),
   );
-  if (roundings.length > 0) return { why: "another-rounding", roundings };
+  if (roundings.length > 0) {
+    // With the tax added to the prices, all that rounding changes of a total is its taxes.
+    const reckoned = sum(
+      figures.taxes.map(({ amount }) => amount),
+      bill.currency,
+    );
+    return {
+      why: "another-rounding",
+      roundings,
+      met: add(reckoned, subtract(printed, figures.total)),
+      reckoned,
+    };
+  }
   if (meets(cashTotal(figures.total))) return { why: "cash-rounding" };
   const taxIncluded = !bill.taxIncluded;
   const turned = TAX_ROUNDINGS.some((taxRounding) =>

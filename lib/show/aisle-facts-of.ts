@@ -26,10 +26,10 @@ function aisleStore(store: Store): AisleStore {
   };
 }
 
-function aisleRegions(valuation: Valuation, stores: readonly Store[]): AisleRegion[] {
+function aisleRegions(valuation: Valuation, stores: readonly Store[], every: boolean): AisleRegion[] {
   const codes = new Set([valuation.taxRegion, ...stores.map((store) => store.taxRegion)]);
   return [...valuation.regions.values()]
-    .filter((region) => codes.has(region.code))
+    .filter((region) => every || codes.has(region.code))
     .map(({ code, country, completeFrom, components }) => ({
       code,
       country,
@@ -59,9 +59,13 @@ function aisleRates(valuation: Valuation, stores: readonly Store[]): AisleFacts[
 
 /**
  * The facts the aisle form works from, as text: stores, their taxes and rates of today, and each material with what is
- * known of it. The material seen last comes first. Rounds: never.
+ * known of it. The material seen last comes first. Regions: home's and the stores', or every one. Rounds: never.
  */
-export function aisleFacts(facts: ExposureFacts, exposure: WorkspaceExposure): AisleFacts {
+export function aisleFacts(
+  facts: ExposureFacts,
+  exposure: WorkspaceExposure,
+  { everyRegion = false }: { everyRegion?: boolean } = {},
+): AisleFacts {
   const { valuation } = facts;
   const stores = [...valuation.stores.values()].filter((store) => store.archivedOn === null);
   const seen = new Map<string, Observation[]>();
@@ -79,7 +83,7 @@ export function aisleFacts(facts: ExposureFacts, exposure: WorkspaceExposure): A
     homeCurrency: valuation.homeCurrency,
     taxRegion: valuation.taxRegion,
     registrations: valuation.registrations,
-    regions: aisleRegions(valuation, stores),
+    regions: aisleRegions(valuation, stores, everyRegion),
     rates: aisleRates(valuation, stores),
     stores: stores.map(aisleStore),
     materials,

@@ -9,6 +9,8 @@ import { type BillText, billText } from "./bill-text.ts";
 /** What is typed of a bill, still to be checked: texts as billEntry takes them; parts may be missing or wrong. */
 export type TypedBill = Readonly<{
   storeId?: string | null | undefined;
+  /** Where it was delivered to, if not taxed at the store. */
+  taxRegion?: string | null | undefined;
   on?: string | undefined;
   currency?: string | undefined;
   taxRounding?: string | null | undefined;
@@ -37,10 +39,14 @@ function isReadable(part: object): boolean {
   return billEntry.safeParse({ ...SAMPLE, ...part }).success;
 }
 
-/** The tax region of the chosen store, as far as the facts know it. */
-export function regionOfStore(facts: AisleFacts, storeId: string): TaxRegion | undefined {
-  const store = facts.stores.find(({ id }) => id === storeId);
-  return store === undefined ? undefined : aisleValuation(facts).regions.get(store.taxRegion);
+/** Where a bill is taxed: where it was delivered to, else at the chosen store, as far as the facts know the place. */
+export function regionOfBill(
+  facts: AisleFacts,
+  storeId: string,
+  deliveredTo: string | null,
+): TaxRegion | undefined {
+  const code = deliveredTo ?? facts.stores.find(({ id }) => id === storeId)?.taxRegion;
+  return code === undefined ? undefined : aisleValuation(facts).regions.get(code);
 }
 
 /**
@@ -50,7 +56,7 @@ export function regionOfStore(facts: AisleFacts, storeId: string): TaxRegion | u
 export function billSoFar(typed: TypedBill, facts: AisleFacts, locale: string): BillSoFar | null {
   const materials = new Map(facts.materials.map((plain) => [plain.id, aisleMaterial(plain)]));
   const on = isLocalDate(typed.on) ? typed.on : facts.today;
-  const region = regionOfStore(facts, typed.storeId ?? "");
+  const region = regionOfBill(facts, typed.storeId ?? "", typed.taxRegion ?? null);
   const tax = region === undefined ? null : taxOn(region, on);
   const taxKnown = tax?.known === true;
   const components = tax?.known === true ? tax.components : [];

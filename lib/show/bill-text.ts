@@ -18,6 +18,8 @@ export type ReconciledText =
       difference: string;
       why: Difference["why"];
       roundings: readonly TaxRounding[];
+      /** What the taxes come to rounded so, and as the bill says; null: that is not why. */
+      taxes: Readonly<{ met: string; reckoned: string }> | null;
     }>;
 
 /** A bill's figures as text, in its currency. lines: net and cost by place. Left out (null): what is nothing. */
@@ -47,8 +49,14 @@ function reconciledText(
   if (found.state === "no-printed-total") return found;
   if (found.state === "reconciled") return { state: "reconciled", total: text(found.total) };
   const { because, difference } = found;
-  const roundings = because.why === "another-rounding" ? because.roundings : [];
-  return { state: "differs", difference: text(difference, true), why: because.why, roundings };
+  const differs = { state: "differs", difference: text(difference, true), why: because.why } as const;
+  return because.why === "another-rounding"
+    ? {
+        ...differs,
+        roundings: because.roundings,
+        taxes: { met: text(because.met), reckoned: text(because.reckoned) },
+      }
+    : { ...differs, roundings: [], taxes: null };
 }
 
 /** A bill reckoned, as text for reading. Rounds: as `billFigures` and `lineShares`. null: a line cannot be read in its unit. */

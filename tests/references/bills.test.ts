@@ -1,8 +1,10 @@
 import { describe, expect, test } from "vitest";
 import type { Bill } from "../../lib/bills/bill.ts";
 import { billEntry } from "../../lib/bills/bill-entry.ts";
+import { depositsOn } from "../../lib/bills/deposit-events.ts";
 import { linePaid } from "../../lib/bills/line-paid.ts";
 import { lineShares } from "../../lib/bills/line-shares.ts";
+import { localDate } from "../../lib/calendar/local-date.ts";
 import { decimal } from "../../lib/decimal.ts";
 import { lotCost } from "../../lib/stock/lot-cost.ts";
 import type { Registration, TaxComponent } from "../../lib/tax/region.ts";
@@ -153,6 +155,24 @@ describe("what a bill costs", () => {
       figuresOf(billOf([lineAt("100")], { deposits: [deposit(50, { forfeited })] }));
     expect(cents([with2(false).total, with2(false).cost])).toEqual(["150.00", "100.00"]);
     expect(with2(true).cost.amount.toFixed(2)).toBe("150.00");
+  });
+
+  // Derived; that its tax follows a forfeited deposit where the receipt charged one is from memory. Naively 50.00 at once.
+  test("forfeited a month later, pallets at 50.00 and their tax are cost from that day and not before", () => {
+    const bill = billOf([lineAt("100")], { deposits: [deposit(50, { taxable: true })] });
+    const lost = { id: "lost", billId: "bill", deposit: 0, kind: "forfeited", amount: decimal(50) } as const;
+    const events = [{ ...lost, on: localDate("2024-07-03"), note: null, sequence: 1 }];
+    const costOn = (day: string) =>
+      depositsOn(bill, figuresOf(bill, billTerms([HST])), events, localDate(day)).cost.amount.toFixed(2);
+    expect([costOn("2024-07-02"), costOn("2024-07-03")]).toEqual(["113.00", "169.50"]);
+  });
+
+  // Derived: a fee of 6.00 whose tax the store keeps back, and one it does not.
+  test("a restocking fee given as an amount, taxed or not, refunds 38.42 or 39.20 of 45.20", () => {
+    const back = (taxable: boolean) =>
+      lineAt("20", 2, { returned: handedBack({ amount: decimal(6), taxable }) });
+    expect(total(billOf([back(true)]), HST)).toBe("-38.42");
+    expect(total(billOf([back(false)]), HST)).toBe("-39.20");
   });
 
   // Derived: 537.60 looks cheaper than 601.44 until the delivery is counted.

@@ -6,6 +6,7 @@ import { bill as billById, type KeptBill } from "../../../lib/data/bills.ts";
 import { store } from "../../../lib/data/stores.ts";
 import { type BillText, billText } from "../../../lib/show/bill-text.ts";
 import { dayText } from "../../../lib/show/day-text.ts";
+import { depositsText } from "../../../lib/show/deposits-text.ts";
 import { quantityText } from "../../../lib/show/money-text.ts";
 import { Button } from "../../_ui/button.client.tsx";
 import { Figure, NotKnown } from "../../_ui/money-text.tsx";
@@ -16,10 +17,12 @@ import { UndoBar } from "../../_ui/undo-bar.tsx";
 import { unitWords } from "../../_words/unit-words.ts";
 import { asked, type Query } from "../../_workspace/day-asked.ts";
 import { idAsked } from "../../_workspace/id-asked.ts";
-import { scopeSeen } from "../../_workspace/workspace-seen.ts";
+import { scopeSeen, today } from "../../_workspace/workspace-seen.ts";
 import { redoBillForm, undoBillForm } from "../actions.ts";
 import { BillTotals } from "../bill-totals.client.tsx";
 import { billWords } from "../bill-words.ts";
+import { redoDepositForm, undoDepositForm } from "../deposit-actions.ts";
+import { Deposits } from "./deposits.tsx";
 
 export const dynamic = "force-dynamic";
 
@@ -28,6 +31,13 @@ export async function generateMetadata(): Promise<Metadata> {
 }
 
 type Props = Readonly<{ params: Promise<{ id: string }>; searchParams: Query }>;
+
+/** The lot goods handed back left: the one named, else the one the bill itself made of their material. */
+function lotLeft({ lines }: KeptBill, at: number): string {
+  const [line, materialId] = [lines[at], lines[at]?.materialId];
+  const own = lines.find((other) => other.lotId !== null && other.materialId === materialId);
+  return line?.returned?.lotId ?? own?.lotId ?? "";
+}
 
 /** The lines of a bill: what each comes to, what it bears of the whole, and the price and lot it was kept as. */
 async function Lines({ bill, text }: Readonly<{ bill: KeptBill; text: BillText | null }>) {
@@ -52,7 +62,12 @@ async function Lines({ bill, text }: Readonly<{ bill: KeptBill; text: BillText |
           {line.observationId === null ? null : (
             <Link href={`/materials/${line.materialId}`}>{t("itsPrice")}</Link>
           )}
-          {line.lotId === null && line.observationId === null ? t("nothingMade") : null}
+          {line.stockEventId === null ? null : (
+            <Link href={`/stock/${lotLeft(bill, at)}`}>{t("outOfLot")}</Link>
+          )}
+          {line.lotId === null && line.observationId === null && line.stockEventId === null
+            ? t("nothingMade")
+            : null}
         </span>,
       ],
     };
@@ -94,6 +109,10 @@ export default async function BillPage({ params, searchParams }: Props) {
   const prices = bill.lines.filter(({ observationId }) => observationId !== null).length;
   const done = (await asked(searchParams, "done")) ?? "";
   const undone = bill.deletedAt !== null;
+  const event = (await asked(searchParams, "event")) ?? "";
+  const day = await today();
+  const deposits =
+    bill.terms === null ? null : depositsText(bill, bill.terms, { events: bill.deposited, day }, locale);
   return (
     <>
       {done === "kept" && !undone ? (
@@ -106,6 +125,18 @@ export default async function BillPage({ params, searchParams }: Props) {
           {t("undone")}
         </UndoBar>
       ) : null}
+      {done === "deposit" && !undone ? (
+        <UndoBar undo={{ action: undoDepositForm, fields: { id, event }, label: ui("undo") }}>
+          {t("doneDeposit")}
+        </UndoBar>
+      ) : null}
+      {done === "deposit-undone" && !undone ? (
+        <UndoBar undo={{ action: redoDepositForm, fields: { id, event }, label: t("bringBack") }}>
+          {t("doneDepositUndone")}
+        </UndoBar>
+      ) : null}
+      {done === "deposit-not" && !undone ? <Notice tone="warn">{t("depositNotBack")}</Notice> : null}
+      {done === "not-redone" && undone ? <Notice tone="warn">{t("notRedone")}</Notice> : null}
       {done === "redone" && !undone ? <UndoBar>{t("doneRedone")}</UndoBar> : null}
       <PageHead title={title} up={<Link href="/bills">{t("up")}</Link>} />
       {bill.kind === "quote" && bill.until !== null ? (
@@ -115,6 +146,9 @@ export default async function BillPage({ params, searchParams }: Props) {
         <Notice tone="warn">{t("taxNotKnown")}</Notice>
       ) : (
         <BillTotals text={text} words={await billWords("")} />
+      )}
+      {deposits === null ? null : (
+        <Deposits id={id} text={deposits} currency={bill.currency} today={day} undone={undone} />
       )}
       <Part title={t("lines")} note={t("costNote")}>
         <Lines bill={bill} text={text} />

@@ -18,6 +18,7 @@ import { scopeSeen, today } from "../../_workspace/workspace-seen.ts";
 import { keepBillForm } from "../actions.ts";
 import { BillFields } from "../bill-fields.client.tsx";
 import { billWords } from "../bill-words.ts";
+import { lotChoices } from "../lot-choices.ts";
 
 export const dynamic = "force-dynamic";
 
@@ -32,7 +33,7 @@ export default async function NewBillPage() {
   const scope = await scopeSeen();
   const day = await today();
   const found = await offerFacts(scope, day);
-  const facts = aisleFacts(found, exposure(day, found));
+  const facts = aisleFacts(found, exposure(day, found), { everyRegion: true });
   const up = <Link href="/bills">{t("up")}</Link>;
   if (facts.stores.length === 0)
     return (
@@ -50,6 +51,9 @@ export default async function NewBillPage() {
         </EmptyState>
       </>
     );
+  const regions = [...found.valuation.regions.values()]
+    .map(({ code, name }) => ({ value: code, label: name }))
+    .sort((a, b) => a.label.localeCompare(b.label));
   const currencies = [facts.homeCurrency, ...facts.stores.map(({ currency }) => currency)];
   return (
     <>
@@ -60,6 +64,8 @@ export default async function NewBillPage() {
           roundings={Object.fromEntries(await taxRoundings(scope))}
           currencies={currencyChoices(locale, currencies)}
           units={await unitChoices()}
+          regions={regions}
+          lots={await lotChoices(scope, day)}
           words={await billWords(facts.homeCurrency)}
           amountWords={await amountWords()}
           locale={locale}

@@ -10,7 +10,18 @@ function against(printed: string | null, given: Partial<Bill> = {}, components =
   const terms = billTerms(components);
   const found = reconciliation(bill, terms, figuresOf(bill, terms));
   return found.state === "differs"
-    ? { ...found, difference: found.difference.amount.toFixed(2) }
+    ? {
+        ...found,
+        difference: found.difference.amount.toFixed(2),
+        because:
+          found.because.why === "another-rounding"
+            ? {
+                ...found.because,
+                met: found.because.met.amount.toFixed(2),
+                reckoned: found.because.reckoned.amount.toFixed(2),
+              }
+            : found.because,
+      }
     : { state: found.state };
 }
 
@@ -26,7 +37,12 @@ test("a cent too much is there because the seller rounds per line", () => {
   expect(against("18.61")).toEqual({
     state: "differs",
     difference: "0.01",
-    because: { why: "another-rounding", roundings: ["per-line", "per-line-together"] },
+    because: {
+      why: "another-rounding",
+      roundings: ["per-line", "per-line-together"],
+      met: "2.15",
+      reckoned: "2.14",
+    },
   });
 });
 
@@ -34,7 +50,12 @@ test("a cent too little is there because the seller rounds on the bill", () => {
   expect(against("18.60", { taxRounding: "per-line" })).toEqual({
     state: "differs",
     difference: "-0.01",
-    because: { why: "another-rounding", roundings: ["per-bill", "per-bill-together"] },
+    because: {
+      why: "another-rounding",
+      roundings: ["per-bill", "per-bill-together"],
+      met: "2.14",
+      reckoned: "2.15",
+    },
   });
 });
 

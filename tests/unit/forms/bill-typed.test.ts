@@ -47,3 +47,38 @@ test("a discount is an amount or a percent, none when neither is typed", () => {
   const off = typedBill(sent({ ...TWO, "lines.1.discount.percent": "10" }), "en-CA");
   expect(off.lines).toMatchObject([{ discount: { percent: "10", amount: null } }]);
 });
+
+test("a fee is an amount or a percent, on the whole and on a line", () => {
+  const fees = {
+    "fees.0.name": "Delivery",
+    "fees.0.amount": "85",
+    "fees.0.taxable": "yes",
+    "fees.1.name": "Assessment",
+    "fees.1.percent": "1",
+    "lines.1.fees.0.name": "Levy",
+    "lines.1.fees.0.amount": "0,25",
+  };
+  const bill = typedBill(sent({ ...TWO, ...fees }), "en-CA");
+  expect(bill.fees).toEqual([
+    { name: "Delivery", amount: "85", percent: null, taxable: true },
+    { name: "Assessment", amount: null, percent: "1", taxable: false },
+  ]);
+  expect(bill.lines).toMatchObject([{ fees: [{ name: "Levy", amount: "0.25", taxable: false }] }]);
+  expect(rowPath("lines.0.fees.0.amount", sent({ ...TWO, ...fees }))).toBe("lines.1.fees.0.amount");
+});
+
+test("goods handed back say the fee kept, its tax and the lot they leave", () => {
+  const back = { ...TWO, "lines.1.handedBack": "yes", "lines.1.returned.lotId": "this" };
+  const plain = { percent: "0", amount: null, taxable: true, lotId: null, ofThisBill: true };
+  expect(typedBill(sent(back), "en-CA").lines).toMatchObject([{ returned: plain }]);
+  const fee = {
+    ...back,
+    "lines.1.returned.amount": "6",
+    "lines.1.returned.untaxed": "yes",
+    "lines.1.returned.lotId": "a lot",
+  };
+  expect(typedBill(sent(fee), "en-CA").lines).toMatchObject([
+    { returned: { percent: null, amount: "6", taxable: false, lotId: "a lot", ofThisBill: false } },
+  ]);
+  expect(rowPath("lines.0.returned.ofThisBill", sent(back))).toBe("lines.1.returned.lotId");
+});

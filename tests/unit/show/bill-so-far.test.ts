@@ -91,6 +91,21 @@ describe("a bill while it is typed", () => {
       });
   });
 
+  test("delivered elsewhere is taxed there, not at the store", () => {
+    const soFar = read({ storeId: "elsewhere", taxRegion: "CA-QC", lines: [line("100")] });
+    expect(soFar).toMatchObject({ taxKnown: true, text: { total: "114.98" } });
+  });
+
+  test("says what the taxes come to the seller's way, and as it is set", () => {
+    // GST 0.005 and QST 0.009975 a line: 0.02 each line by itself, 0.03 on the whole.
+    const off = read({ lines: [line("0.10"), line("0.10")], printedTotal: "0.24" });
+    expect(off?.text.reconciled).toMatchObject({
+      why: "another-rounding",
+      roundings: ["per-line"],
+      taxes: { met: "0.04", reckoned: "0.03" },
+    });
+  });
+
   test("before its day is typed is taxed as of today", () => {
     expect(read({ lines: [line("100")], on: "" })).toMatchObject({
       taxKnown: true,
