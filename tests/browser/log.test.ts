@@ -1,5 +1,5 @@
 import type { Page } from "@playwright/test";
-import { axe, fitsAcross, open } from "./support/page.ts";
+import { axe, fitsAcross, open, shot } from "./support/page.ts";
 import { NARROW } from "./support/sizes.ts";
 import { daysAgo, storedPrice, storedSheet, storedStore } from "./support/stored.ts";
 import { expect, test } from "./support/test.ts";
@@ -124,6 +124,39 @@ test("a new price is held against the best offer elsewhere, and none left ends a
   await page.getByLabel("Terms").selectOption("none-left");
   await page.getByRole("button", { name: "Keep: none left" }).click();
   await expect(page.getByText(/Noted: none left at this store/)).toBeVisible();
+});
+
+test("buy 2, get 1 free is read as three for two while it is typed, kept so, and its basis is named", async ({
+  page,
+  request,
+}) => {
+  const materialId = await storedSheet(request, "Cement board 1/2 in, 3x5");
+  await page.setViewportSize(NARROW);
+  await open(page, `/log?material=${materialId}`);
+  await page.getByLabel("Store").selectOption({ label: "Mill Road Yard" });
+  await page.getByLabel("Terms").selectOption("special");
+  await price(page).fill("10");
+  await page.getByText("More about this price").click();
+  await page.getByLabel("Buy so many").fill("2");
+  await keep(page).click();
+  await expect(faults(page)).toContainText("Get so many free: fill this in");
+  await expect(page.getByLabel("Buy so many")).toHaveValue("2");
+  await page.getByLabel("Get so many free").fill("1");
+  // 20.00 for three, and 14 %: 7.60 each
+  await expect(page.getByText("7.60 CAD per sheet, all in.")).toBeVisible();
+  await axe(page);
+  await shot(page, "log-free");
+  await keep(page).click();
+  await expect(
+    page.getByText(/^For 3 sheets, all in \(tax included as cost\), CAD, on .*; delivery and other charges/),
+  ).toBeVisible();
+  await fitsAcross(page);
+  await shot(page, "log-free-kept");
+  await open(page, `/materials/${materialId}`);
+  await expect(page.getByText(/^Per sheet, all in \(tax included as cost\), CAD, on /)).toBeVisible();
+  await expect(page.getByText("from 3 sheets, in packs of 3")).toBeVisible();
+  await fitsAcross(page);
+  await shot(page, "offers-basis");
 });
 
 test("the aisle form has no barrier and fits the narrowest phone", async ({ page }) => {
