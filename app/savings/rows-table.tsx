@@ -14,6 +14,8 @@ type RowsTableProps = Readonly<{
   rows: readonly SavingRowText[];
   materials: ReadonlyMap<string, Material>;
   names: Names;
+  /** The question these rows answer, as the end of an address. */
+  query: string;
 }>;
 
 /** The amount, or in words that it is not known. */
@@ -31,7 +33,7 @@ function remarks(row: SavingRowText, t: Words) {
 }
 
 /** Every quantity that left a lot or is set aside, once: what was paid, what stores asked then and at use, and the difference in parts. */
-export async function RowsTable({ rows, materials, names }: RowsTableProps) {
+export async function RowsTable({ rows, materials, names, query }: RowsTableProps) {
   const t = await getTranslations("savings");
   const locale = await getLocale();
   const units = await unitWords();
@@ -56,7 +58,9 @@ export async function RowsTable({ rows, materials, names }: RowsTableProps) {
           faint: row.state === "unrealised",
           cells: [
             <>
-              <Link href={`/stock/${row.lotId}`}>{names.material(row.materialId)}</Link>
+              <Link href={`/savings/${encodeURIComponent(row.key)}${query}`}>
+                {names.material(row.materialId)}
+              </Link>
               <Below>
                 {row.quantity.text} {unit ? units.of(unit, row.quantity.exact) : ""}
                 {", "}

@@ -12,7 +12,7 @@ import { type PriceSource, priceSources } from "./price-sources.ts";
 import { type SavingsFacts, savings } from "./savings.ts";
 import type { SavingRow } from "./savings-figures.ts";
 import { savingsInCurrency } from "./savings-in-currency.ts";
-import { type HeldOn, heldOn, marksBetween } from "./unrealised-through-time.ts";
+import { type HeldOn, heldOn, marksOfLots } from "./unrealised-through-time.ts";
 
 /** What a report is asked for; null: all. currency null: the home currency. */
 export type ReportAsked = Readonly<{
@@ -59,7 +59,6 @@ export type ReportContent = Readonly<{
 }>;
 
 const earlier = (a: LocalDate, b: LocalDate) => (a < b ? a : b);
-const later = (a: LocalDate, b: LocalDate) => (a < b ? b : a);
 
 function receiptOf({ id, materialId, origin, storeId, orderedOn, quantity, paid }: Lot): ReportLot {
   const { amount, currency, taxIncluded } = paid;
@@ -92,7 +91,7 @@ export function reportContent(asked: ReportAsked, facts: SavingsFacts): ReportCo
   const rate = wanted !== homeCurrency && known.known ? known : null;
   const currency = rate === null ? homeCurrency : wanted;
   const first = own.map(({ acquiredOn }) => acquiredOn).reduce(earlier, day);
-  const marks = own.length === 0 ? [] : marksBetween(from === null ? first : later(from, first), day);
+  const marks = marksOfLots(facts.lots, from, day).filter((on) => own.length > 0 && on >= first);
   const held = marks.map((on): HeldOn => {
     const mark = heldOn(on, facts, asked);
     if (rate === null) return mark;

@@ -1,6 +1,7 @@
 import { type LocalDate, localDate, plusDays } from "../calendar/local-date.ts";
 import { groupedBy } from "../exposure/exposure-facts.ts";
 import type { Money } from "../money/money.ts";
+import type { Lot } from "../stock/lot.ts";
 import { lotRows } from "./lot-rows.ts";
 import { type MarketOfDays, marketOfDays } from "./market-of-days.ts";
 import { savingTotals } from "./saving-totals.ts";
@@ -35,6 +36,18 @@ export function marksBetween(from: LocalDate, until: LocalDate): LocalDate[] {
     }
   }
   return [until];
+}
+
+/** The days a picture of some lots marks: from the first of them, or from a later first day asked for. */
+export function marksOfLots(
+  lots: readonly Pick<Lot, "orderedOn">[],
+  from: LocalDate | null,
+  day: LocalDate,
+): LocalDate[] {
+  const ordered = lots.map(({ orderedOn }) => orderedOn).filter((on) => on <= day);
+  const first = ordered.sort()[0];
+  if (first === undefined) return [];
+  return marksBetween(from === null || from < first || from > day ? first : from, day);
 }
 
 /**

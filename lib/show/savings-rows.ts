@@ -1,5 +1,6 @@
 import type { LocalDate } from "../calendar/local-date.ts";
 import type { Money } from "../money/money.ts";
+import { rowKey } from "../savings/row-key.ts";
 import type { SavingKind, SavingRow, SavingsReport, SavingTotals } from "../savings/savings-figures.ts";
 import { type CountText, countText } from "./count-text.ts";
 import { moneyText } from "./money-text.ts";
@@ -63,7 +64,7 @@ export function savingRowText(row: SavingRow, locale: string): SavingRowText {
     value === null ? null : moneyText(value, locale, { signed: true });
   const gain = (value: Money | null) => (value === null ? null : gainText(value, locale));
   return {
-    key: row.eventId ?? `${row.lotId}:${row.requirementId ?? "free"}`,
+    key: rowKey(row),
     lotId: row.lotId,
     materialId: row.materialId,
     projectId: row.projectId,

@@ -1,16 +1,8 @@
 import { expect, test } from "vitest";
 import { decimal } from "../../../lib/decimal.ts";
-import { savingsReport } from "../../../lib/savings/savings-report.ts";
-import { narrowedSavings, savingsAsked } from "../../../lib/show/savings-asked.ts";
+import { savingsAsked, savingsQuery } from "../../../lib/show/savings-asked.ts";
 import { percentOfShare, shareOfPercent } from "../../../lib/show/share-typed.ts";
-import { rows } from "../../support/saving-example.ts";
-import { eventOf } from "../../support/stock-example.ts";
-
-const a = { requirementId: "a" };
-const report = savingsReport(
-  rows([eventOf("allocated", 6, "2026-01-06", a), eventOf("drawn", 4, "2026-02-25", a)]),
-  "CAD",
-);
+import { day } from "../../support/price-example.ts";
 
 test("what is no day, and what is empty, narrows nothing", () => {
   expect(savingsAsked({ from: "2026-13-40", until: "", project: undefined })).toEqual({
@@ -18,20 +10,28 @@ test("what is no day, and what is empty, narrows nothing", () => {
     until: null,
     projectId: null,
     materialId: null,
+    currency: null,
+    view: "project",
   });
   expect(savingsAsked({ from: "2026-01-01" }).from).toBe("2026-01-01");
 });
 
-test("narrowed to a project, the totals are those of its rows", () => {
-  const own = narrowedSavings(report, { projectId: "job", materialId: null });
-  expect([own.rows.length, own.realised.saving]).toEqual([report.rows.length, report.realised.saving]);
-  const other = narrowedSavings(report, { projectId: "other", materialId: null });
-  expect([other.rows, other.realised.saving.amount.toFixed()]).toEqual([[], "0"]);
+test("a currency is read in any case, and one that ISO 4217 does not have is none", () => {
+  expect([savingsAsked({ currency: "usd" }).currency, savingsAsked({ currency: "XYZ" }).currency]).toEqual([
+    "USD",
+    null,
+  ]);
 });
 
-test("narrowed to another material nothing is left", () => {
-  expect(narrowedSavings(report, { projectId: "job", materialId: "stud" }).rows).toEqual([]);
-  expect(narrowedSavings(report, { projectId: null, materialId: "sheet" }).rows).toEqual(report.rows);
+test("the address of a question says only what is asked, and is read as the same question again", () => {
+  const asked = savingsAsked({ from: "2026-01-01", project: "job", by: "month", currency: "USD" });
+  const address = savingsQuery(asked, day("2026-03-02"));
+  expect(address).toBe("?from=2026-01-01&project=job&currency=USD&by=month&asOf=2026-03-02");
+  expect(savingsAsked(Object.fromEntries(new URLSearchParams(address)))).toEqual(asked);
+  expect(savingsQuery(savingsAsked({}), null)).toBe("");
+  expect(savingsQuery(asked, null, { by: undefined, project: undefined })).toBe(
+    "?from=2026-01-01&currency=USD",
+  );
 });
 
 test("a percentage typed is a share of one, and what is no number stays as typed", () => {
