@@ -1,4 +1,4 @@
-import type { Decimal } from "../decimal.ts";
+import { Decimal } from "../decimal.ts";
 import { purchaseStep } from "../materials/convert.ts";
 import type { PurchaseUnit } from "../measure/units.ts";
 import type { Terms } from "../prices/observation.ts";
@@ -59,14 +59,28 @@ export function offerRow(offer: Offer, valuation: Valuation, locale: string): Of
   };
 }
 
+/** New ones whose import charges are known. */
+function ofNew(offers: readonly Offer[]): Offer[] {
+  return offers.filter(({ terms, beforeImportCharges }) => terms !== "used" && !beforeImportCharges);
+}
+
 /**
  * The offer a buyer of one purchase unit of new material would take: the cheapest fresh one that needs no larger quantity and
  * whose import charges are known; a stale one only where no fresh one is. null: none. offers: cheapest first.
  */
 export function bestForOne(offers: readonly Offer[]): Offer | null {
-  const open = offers.filter(
-    ({ terms, beforeImportCharges, minQuantity, unit }) =>
-      terms !== "used" && !beforeImportCharges && minQuantity.lessThanOrEqualTo(purchaseStep(unit)),
+  const open = ofNew(offers).filter(({ minQuantity, unit }) =>
+    minQuantity.lessThanOrEqualTo(purchaseStep(unit)),
   );
   return open.find(({ stale }) => !stale) ?? open[0] ?? null;
+}
+
+/** Where none is for one (full packs, a price for many): the same among the offers of the smallest quantity there is. */
+export function bestForFewest(offers: readonly Offer[]): Offer | null {
+  const open = ofNew(offers);
+  const [first] = open;
+  if (first === undefined) return null;
+  const fewest = open.reduce((least, { minQuantity }) => Decimal.min(least, minQuantity), first.minQuantity);
+  const few = open.filter(({ minQuantity }) => minQuantity.equals(fewest));
+  return few.find(({ stale }) => !stale) ?? few[0] ?? null;
 }

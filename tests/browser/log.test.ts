@@ -155,6 +155,7 @@ test("buy 2, get 1 free is read as three for two while it is typed, kept so, and
   await open(page, `/materials/${materialId}`);
   await expect(page.getByText(/^Per sheet, all in \(tax included as cost\), CAD, on /)).toBeVisible();
   await expect(page.getByText("from 3 sheets, in packs of 3")).toBeVisible();
+  await expect(page.getByText("at Mill Road Yard, all in, from 3 sheets on")).toBeVisible();
   await fitsAcross(page);
   await shot(page, "offers-basis");
 });

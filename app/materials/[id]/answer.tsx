@@ -7,7 +7,7 @@ import { goingPriceOn } from "../../../lib/prices/going-price.ts";
 import type { OffersOfDay } from "../../../lib/prices/offers.ts";
 import { materialRow } from "../../../lib/show/material-rows.ts";
 import { unitPriceText } from "../../../lib/show/money-text.ts";
-import { bestForOne, offerRow } from "../../../lib/show/offer-row.ts";
+import { bestForFewest, bestForOne, offerRow } from "../../../lib/show/offer-row.ts";
 import { unitWords } from "../../_words/unit-words.ts";
 
 type AnswerProps = Readonly<{
@@ -24,10 +24,12 @@ export async function Answer({ day, material, facts, offers }: AnswerProps) {
   const t = await getTranslations("materials.page");
   const ui = await getTranslations("ui");
   const locale = await getLocale();
-  const unit = (await unitWords()).one(material.purchaseUnit);
+  const units = await unitWords();
+  const unit = units.one(material.purchaseUnit);
   const { valuation, observations } = facts;
   const currency = valuation.homeCurrency;
-  const found = bestForOne(offers.offers);
+  const forOne = bestForOne(offers.offers);
+  const found = forOne ?? bestForFewest(offers.offers);
   const going = goingPriceOn(day, observations, material, valuation);
   const { last } = materialRow(day, material, observations, valuation, locale);
   const age = (days: number) => ui("age", { days });
@@ -43,8 +45,9 @@ export async function Answer({ day, material, facts, offers }: AnswerProps) {
             store: last?.storeName ?? "",
             age: age(last?.ageDays ?? 0),
           })
-        : t.rich("best", {
+        : t.rich(forOne === null ? "bestFrom" : "best", {
             ...shared,
+            quantity: `${best.minimum?.text ?? ""} ${units.of(best.unit, best.minimum?.exact ?? "1")}`,
             price: best.price,
             store: best.storeName,
             age: age(best.ageDays),

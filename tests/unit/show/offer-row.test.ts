@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { money } from "../../../lib/money/money.ts";
-import { bestForOne, offerRow } from "../../../lib/show/offer-row.ts";
+import { bestForFewest, bestForOne, offerRow } from "../../../lib/show/offer-row.ts";
 import { day, offerAt, valuation } from "../../support/price-example.ts";
 
 const best = (...offers: Parameters<typeof bestForOne>[0]) =>
@@ -14,6 +14,19 @@ test("a stale offer is the best only where nothing is fresh", () => {
   const stale = offerAt("20", {}, { stale: true });
   expect(best(stale, offerAt("31"))).toBe("31");
   expect(best(stale)).toBe("20");
+});
+
+test("where none is for one, the best is the cheapest of those for the fewest", () => {
+  const fewest = (...offers: Parameters<typeof bestForFewest>[0]) =>
+    bestForFewest(offers)?.price.amount.toFixed() ?? null;
+  const packs = [
+    offerAt("5", { min: 10 }),
+    offerAt("7", { min: 3, pack: 3 }),
+    offerAt("8", { min: 3, pack: 3 }),
+  ];
+  expect([best(...packs), fewest(...packs)]).toEqual([null, "7"]);
+  expect(fewest(offerAt("1", { min: 3 }, { stale: true }), ...packs)).toBe("7");
+  expect(fewest(offerAt("1", { min: 2 }, { terms: "used" }))).toBeNull();
 });
 
 test("used ones, and offers before import charges, are never the best", () => {
