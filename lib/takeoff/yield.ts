@@ -23,9 +23,11 @@ const PLACES = 6;
 /** As in a length: 1,220 is not guessed at; 0,375 is clear. */
 const UNCLEAR_COMMA = /^[1-9]\d{0,2},\d{3}(?!\d)/;
 
+const BARE = /^[\d.,/ -]+$/;
+
 /**
  * What one purchase unit gives, as a person types it: "0.6 cu ft", "0,017 m3", "3/4 cu ft", "20 ft", "21 pieces". Rounds:
- * half up to 6 places. Errors: missing, too-long, negative, comma-unclear, not-a-size, not-positive, too-large.
+ * half up to 6 places. Errors: missing, too-long, negative, comma-unclear, length-unit-missing, not-a-size, not-positive, too-large.
  */
 export function typedYield() {
   return textAs<Quantity>((text) => {
@@ -35,7 +37,7 @@ export function typedYield() {
     if (/^[-−]/.test(written)) return "negative";
     if (UNCLEAR_COMMA.test(written)) return "comma-unclear";
     const read = quantityOf(written.replace(/^(\d*),(\d)/, "$1.$2"));
-    if (read === null) return "not-a-size";
+    if (read === null) return BARE.test(written) ? "length-unit-missing" : "not-a-size";
     const value = roundHalfUp(read.value, PLACES);
     if (value.isZero()) return "not-positive";
     return value.greaterThan(MOST) ? "too-large" : { value: { value, unit: read.unit } };

@@ -1,6 +1,7 @@
 import type { Page } from "@playwright/test";
+import { EXTREME } from "../support/takeoff-inputs.ts";
 import { axe, fitsAcross, open, shot } from "./support/page.ts";
-import { PHONE } from "./support/sizes.ts";
+import { NARROW, PHONE } from "./support/sizes.ts";
 import { daysAgo, stored, storedSheet } from "./support/stored.ts";
 import { expect, test } from "./support/test.ts";
 
@@ -10,6 +11,8 @@ test.use({ viewport: PHONE, hasTouch: true });
 
 const PLY = "Spruce plywood 1/2 in, 4x8";
 const TRIM = "Drip edge, 10 ft";
+const BAG = "Concrete mix, 80 lb bag";
+const showSteps = (page: Page) => page.locator("summary", { hasText: "How it is reckoned" }).click();
 const main = (page: Page) => page.getByRole("main");
 const field = (page: Page, label: string) => main(page).getByLabel(label, { exact: true });
 const row = (page: Page, table: string, name: string) =>
@@ -70,6 +73,8 @@ test("an L-shaped hip roof becomes requirements of the project", async ({ page }
   // The figures and the drawing follow what is typed.
   await expect(row(page, "What it comes to", "Roof sheathing")).toContainText("1,378.753 sq ft");
   await expect(row(page, "What it comes to", "Edge trim")).toContainText("160 ft");
+  await expect(page.getByRole("region", { name: "How it is reckoned" })).toBeHidden();
+  await showSteps(page);
   await expect(row(page, "How it is reckoned", "Area on plan")).toContainText("1,308 sq ft");
   await expect(row(page, "How it is reckoned", "Hips")).toContainText("88.631 ft");
   await expect(page.getByRole("img", { name: "From above: Length 40 ft, Width 24 ft" })).toBeVisible();
@@ -94,6 +99,13 @@ test("an L-shaped hip roof becomes requirements of the project", async ({ page }
   await expect(row(page, "Needed against locked in", PLY)).toContainText("47.395 sheets");
   await expect(row(page, "Needed against locked in", PLY).getByRole("cell").nth(2)).toHaveText("48");
   await expect(row(page, "Needed against locked in", TRIM)).toContainText("16 pieces");
+  // Free stock counts once it is set aside: 48 less 5.
+  await expect(page.getByLabel(`5 sheets of ${PLY}`)).toBeChecked();
+  await axe(page);
+  await page.getByRole("button", { name: "Set aside what is ticked" }).click();
+  await expect(page.getByText("Set aside. Its price no longer moves.")).toBeVisible();
+  await expect(row(page, "Needed against locked in", PLY).getByRole("cell").nth(1)).toContainText("5");
+  await expect(row(page, "Needed against locked in", PLY).getByRole("cell").nth(2)).toHaveText("43");
 });
 
 test("what came of a takeoff is taken back in one step, and brought back", async ({ page }) => {
@@ -115,6 +127,44 @@ test("what came of a takeoff is taken back in one step, and brought back", async
   await expect(page.getByText("What came of the takeoff is closed.")).toBeVisible();
   await page.getByRole("button", { name: "Undo" }).click();
   await expect(page.getByText("What came of the takeoff is open again.")).toBeVisible();
+});
+
+// 10 x 9 ft, 4 in thick: 30 cubic feet; 30 / 0.6 = 50 bags; half as thick again 45, 75 bags.
+test("concrete comes in bags by what is typed that one gives, kept with the takeoff", async ({
+  page,
+  request,
+}) => {
+  await stored(request, "materials", { name: BAG, category: "masonry", purchaseUnit: "bag", dimensions: {} });
+  await toCalculator(page, "Slab");
+  await field(page, "Length").fill("10 ft");
+  await field(page, "Width").fill("9 ft");
+  await field(page, "Thickness").fill("4 in");
+  await workOut(page).click();
+  const concrete = line(page, "Concrete: 30 cu ft");
+  const gives = concrete.getByLabel("What one gives");
+  await concrete.getByLabel("Buy as").selectOption(`${BAG}: by what one bag gives`);
+  await page.getByLabel("Needed by").fill(daysAgo(-30));
+  await page.getByRole("button", { name: "Turn into requirements" }).click();
+  await expect(main(page).getByRole("alert")).toContainText("What one gives: fill this in");
+  await gives.fill("0.6");
+  await page.getByRole("button", { name: "Turn into requirements" }).click();
+  await expect(main(page).getByRole("alert")).toContainText("What one gives: the last number needs its unit");
+  await expect(gives).toHaveValue("0.6");
+  await expect(gives).toHaveAttribute("aria-invalid", "true");
+  await gives.fill("0.6 cu ft");
+  await expect(concrete).toContainText("Comes to 50");
+  await axe(page);
+  await shot(page, "takeoff-bags-phone");
+  await page.getByRole("button", { name: "Turn into requirements" }).click();
+  await expect(row(page, "Needed against locked in", BAG)).toContainText("50 bags");
+  await page.getByRole("link", { name: BAG }).first().click();
+  await expect(page.getByText("One bag gives 0.6 cu ft (typed here).")).toBeVisible();
+  await page.getByRole("link", { name: "From a takeoff: reopen" }).click();
+  await expect(line(page, "Concrete").getByLabel("What one gives")).toHaveValue("0.6 cu ft");
+  await field(page, "Thickness").fill("6");
+  await workOut(page).click();
+  await page.getByRole("button", { name: "Change the requirements" }).click();
+  await expect(row(page, "Needed against locked in", BAG)).toContainText("75 bags");
 });
 
 // 50 ft instead of 40: plan 52 x 26 + 216 = 1568; x 1.054093 / 32 = 51.651 sheets, with 10 % 56.816.
@@ -140,6 +190,8 @@ test("what cannot be is refused in words, with what was typed kept", async ({ pa
     ["Length", "-40 ft", "cannot be below 0"],
     ["Width", "2,44 m", "feet and inches do not mix with metres"],
     ["Width of the wing", "90 ft", "the wing must be narrower"],
+    ["Length", "8 ft 14 in", "these inches are a foot or more"],
+    ["Length", "about 40", "this is not a length"],
   ] as const) {
     await field(page, label).fill(text);
     await workOut(page).click();
@@ -155,6 +207,79 @@ test("what cannot be is refused in words, with what was typed kept", async ({ pa
   await expect(field(page, "Joist spacing")).toHaveValue("0");
   await expect(field(page, "Joist spacing")).toHaveAttribute("aria-invalid", "true");
   await axe(page);
+  await toCalculator(page, "Walls");
+  const wall = page.getByRole("group", { name: "Wall 1", exact: true });
+  await wall.getByLabel("Length", { exact: true }).fill("8 ft 3-1/2 in");
+  await wall.getByLabel("Height", { exact: true }).first().fill("97 1/8");
+  const opening = page.getByRole("group", { name: "Opening 1" }).first();
+  await opening.getByLabel("Width", { exact: true }).fill("9'");
+  await opening.getByLabel("Height", { exact: true }).fill('82 1/2"');
+  for (const [label, text] of [
+    ["Stud spacing", "16"],
+    ["Studs per opening", "2"],
+    ["Rows of plates", "3"],
+    ["Plate thickness", "1 1/2"],
+    ["Faces with drywall (0, 1 or 2)", "1"],
+  ] as const)
+    await field(page, label).fill(text);
+  await workOut(page).click();
+  await expect(opening).toContainText("larger than what it is in");
+  await expect(opening.getByLabel("Width", { exact: true })).toHaveValue("9'");
+  await expect(wall.getByLabel("Length", { exact: true })).toHaveValue("8 ft 3-1/2 in");
+  await axe(page);
+  await fitsAcross(page);
+});
+
+function picture(calculator: string): string {
+  return new URL(`./shots/takeoff-320-${calculator}.png`, import.meta.url).pathname;
+}
+
+/** An entry as the address of its form says it: "walls.0.length". */
+function asked(inputs: unknown, at = ""): [string, string][] {
+  if (typeof inputs !== "object" || inputs === null) return [[at, String(inputs)]];
+  return Object.entries(inputs).flatMap(([name, value]) => asked(value, at === "" ? name : `${at}.${name}`));
+}
+
+test("on the narrowest phone no drawing's labels cover one another or are cut off, however long or small", async ({
+  page,
+  request,
+}) => {
+  test.slow();
+  const id = await stored(request, "projects", { name: "Quarry Street basement suite", status: "live" });
+  await page.setViewportSize(NARROW);
+  for (const [calculator, entries] of Object.entries(EXTREME))
+    for (const [at, inputs] of entries.entries()) {
+      const query = new URLSearchParams([["sent", "yes"], ["system", "imperial"], ...asked(inputs)]);
+      await open(page, `/projects/${id}/takeoff/${calculator}?${query}`);
+      const figures = main(page).getByRole("figure");
+      await expect(figures.first(), `${calculator} ${at}`).toBeVisible();
+      const wrong = await figures.evaluateAll((all) =>
+        all.flatMap((figure) => {
+          const picture = figure.querySelector("svg")?.getBoundingClientRect();
+          const texts = [...figure.querySelectorAll("text")].map((one) => one.getBoundingClientRect());
+          const over = texts.filter((one, place) =>
+            texts
+              .slice(place + 1)
+              .some(
+                (other) =>
+                  Math.min(one.right, other.right) - Math.max(one.left, other.left) > 1 &&
+                  Math.min(one.bottom, other.bottom) - Math.max(one.top, other.top) > 4,
+              ),
+          );
+          const cut = texts.filter(
+            (one) => !picture || one.left < picture.left - 1 || one.right > picture.right + 1,
+          );
+          return over.length + cut.length > 0 ? [`${over.length} over, ${cut.length} cut`] : [];
+        }),
+      );
+      expect(wrong, `${calculator} ${at}`).toEqual([]);
+      await fitsAcross(page);
+      if (at === 0)
+        await figures
+          .first()
+          .locator("..")
+          .screenshot({ path: picture(calculator) });
+    }
 });
 
 test.describe("without JavaScript", () => {

@@ -45,7 +45,7 @@ test.each([
 
 test.each([
   ["", "missing"],
-  ["0.6", "not-a-size"],
+  ["0.6", "length-unit-missing"],
   ["a lot", "not-a-size"],
   ["0 cu ft", "not-positive"],
   ["-1 cu ft", "negative"],
