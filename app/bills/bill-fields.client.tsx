@@ -1,6 +1,6 @@
 "use client";
 
-import { useEffect, useMemo, useRef, useState } from "react";
+import { memo, useCallback, useEffect, useMemo, useRef, useState } from "react";
 import { type BillSoFar, billSoFar, regionOfBill } from "../../lib/show/bill-so-far.ts";
 import { AddButton } from "../_ui/add-button.client.tsx";
 import { AmountField } from "../_ui/amount-field.client.tsx";
@@ -16,6 +16,8 @@ import { lineRows, typedBill } from "./bill-typed.ts";
 import style from "./bills.module.css";
 
 type Read = Readonly<{ soFar: BillSoFar | null; nets: ReadonlyMap<number, string>; change: number }>;
+/** Drawn again only when something of its own changes: a letter typed in one line costs the others nothing. */
+const Line = memo(BillLine);
 const FIRST_ROWS = "2";
 const MOST_ROWS = 200;
 
@@ -39,7 +41,7 @@ export function BillFields(props: BillProps & Readonly<{ startStore: string }>) 
   const [deliveredTo, setDeliveredTo] = useState(useField("taxRegion", "").value);
   const [change, setChange] = useState(0);
   const [read, setRead] = useState<Read>({ soFar: null, nets: new Map(), change: -1 });
-  const changed = () => setChange((before) => before + 1);
+  const changed = useCallback(() => setChange((before) => before + 1), []);
 
   // After the page is drawn with the change: what a choice sets (a hidden field, a unit) is in the form only then.
   useEffect(() => {
@@ -51,8 +53,10 @@ export function BillFields(props: BillProps & Readonly<{ startStore: string }>) 
     () => facts.materials.map(({ id, name }) => ({ value: id, label: name })),
     [facts.materials],
   );
-  const region = regionOfBill(facts, storeId, deliveredTo === "" ? null : deliveredTo);
-  const taxes = [...new Set((region?.components ?? []).map(({ name }) => name))];
+  const taxes = useMemo(() => {
+    const region = regionOfBill(facts, storeId, deliveredTo === "" ? null : deliveredTo);
+    return [...new Set((region?.components ?? []).map(({ name }) => name))];
+  }, [facts, storeId, deliveredTo]);
   const currency = facts.stores.find(({ id }) => id === storeId)?.currency ?? facts.homeCurrency;
   return (
     <div ref={box} className={style.fields} onInput={changed}>
@@ -73,7 +77,7 @@ export function BillFields(props: BillProps & Readonly<{ startStore: string }>) 
       />
       <Rows title={words.lines} hint={words.linesHint}>
         {Array.from({ length: rows }, (_, row) => (
-          <BillLine
+          <Line
             key={rowKey(row)}
             {...props}
             row={row}

@@ -72,6 +72,7 @@ test.describe("on a phone", () => {
       "Spruce plywood 1/2 in, 4x8",
     );
     await expect(line(page, 3)).toContainText("= 37.13");
+    await page.getByText("Delivery and fees").click();
     const fee = page.getByRole("group", { name: "Fee 1" });
     await fee.getByLabel("What for").fill("Delivery");
     await fee.getByLabel("Amount", { exact: true }).fill("35");
@@ -83,7 +84,7 @@ test.describe("on a phone", () => {
     await expect(totals(page)).toContainText("The printed total is +0.03 off. No way of rounding meets it");
     await page.getByLabel("Total printed on it").fill("609.87");
     await expect(totals(page)).toContainText("Comes to the printed 609.87, to the cent.");
-    await axe(page);
+    await expect(page.getByText("Total 609.87 CAD")).toBeInViewport();
     await fitsAcross(page);
     await shot(page, "receipt-phone");
     await keep(page).click();
@@ -105,14 +106,62 @@ test.describe("on a phone", () => {
     await expect(amount(page, "Total")).toHaveText("0.23 CAD"); // 0.20 + 0.01 + 0.02 (0.01995)
     await page.getByLabel("Total printed on it").fill("0.24");
     await expect(totals(page)).toContainText(
-      "The printed total is +0.01 off. It is met when tax is rounded on each line",
+      "It is met when tax is rounded on each line, each tax by itself: that is 0.04 of tax, not 0.03.",
     );
+    await page.getByText("Tax, delivered elsewhere, currency").click();
     await page.getByLabel("Tax is rounded").selectOption({ label: "on each line, each tax by itself" });
     await expect(totals(page)).toContainText("Comes to the printed 0.24, to the cent.");
     await keep(page).click();
     await expect(page.getByText("Kept. No lot and no price made of it.")).toBeVisible();
     await open(page, "/bills/new");
     await expect(page.getByLabel("Tax is rounded")).toHaveValue("per-line");
+  });
+
+  // Delivered to Ontario: 2 x 20.00 back less 15 % is -34.00 and -4.42 of HST, 38.42; 0.02 and a levy of 1.00 twice bear 0.26.
+  test("goods handed back leave their lot, delivered elsewhere is taxed there, and a deposit is forfeited later", async ({
+    page,
+  }) => {
+    await open(page, "/bills/new");
+    await page.getByText("Tax, delivered elsewhere, currency").click();
+    await page.getByLabel("Taxed where").selectOption({ label: "Ontario" });
+    await fillLine(page, 1, { material: "Spruce plywood 1/2 in, 4x8", quantity: "2", price: "20.00" });
+    await line(page, 1).getByText("More about line 1").click();
+    await line(page, 1).getByLabel("handed back to the store").check();
+    await line(page, 1).getByLabel("Taken out of").selectOption({ index: 2 });
+    await line(page, 1).getByLabel("Restocking fee, percent").fill("15");
+    await fillLine(page, 2, { text: "Bolts", quantity: "2", unit: "box", price: "0.01" });
+    await line(page, 2).getByText("More about line 2").click();
+    const levy = line(page, 2).getByRole("group", { name: "Fee on the line" });
+    await levy.getByLabel("What for").fill("Levy");
+    await levy.getByLabel("Amount for each").fill("1");
+    await page.getByText("Deposit, rebate, paying, storing").click();
+    const deposit = page.getByRole("group", { name: "Deposit" }).last();
+    await deposit.getByLabel("What for").fill("Pallets");
+    await deposit.getByLabel("Amount", { exact: true }).fill("50");
+    await expect(amount(page, "HST 13 %")).toHaveText("-4.16");
+    await expect(amount(page, "Total")).toHaveText("13.86 CAD"); // -34.00 + 0.02 + 2.00 + 50.00 - 4.16
+    await shot(page, "receipt-return-phone");
+    await keep(page).click();
+    await expect(page.getByText("Still held")).toBeVisible();
+    await page.getByText("Given back or forfeited").click();
+    await page.getByLabel("Forfeited").check();
+    await page.getByLabel("Amount").fill("60");
+    await page.getByRole("button", { name: "Record it" }).click();
+    await expect(page.getByRole("main").getByRole("alert")).toContainText(
+      "Amount: more than is still held of the deposit",
+    );
+    await expect(page.getByLabel("Amount")).toHaveValue("60");
+    await page.getByLabel("Amount").fill("50");
+    await page.getByRole("button", { name: "Record it" }).click();
+    await expect(page.getByText("Cost by now, with what is forfeited: 13.86 CAD.")).toBeVisible();
+    await axe(page);
+    await fitsAcross(page);
+    await shot(page, "receipt-deposit-phone");
+    await page.getByRole("button", { name: "Undo", exact: true }).click();
+    await expect(page.getByText("Undone: it is held again.")).toBeVisible();
+    await page.getByRole("link", { name: "Out of its lot" }).click();
+    await expect(page.getByRole("heading", { level: 1, name: "Spruce plywood 1/2 in, 4x8" })).toBeVisible();
+    await expect(page.getByText(/38\.42/).first()).toBeVisible();
   });
 });
 
@@ -138,7 +187,7 @@ test("a quote is kept as an offer until its last day", async ({ page }) => {
   await keep(page).click();
   await expect(page.getByRole("main").getByRole("alert")).toContainText("Holds until");
   await page.getByLabel("Holds until").fill("2090-01-31");
-  await axe(page);
+  await shot(page, "quote-laptop");
   await keep(page).click();
   await expect(page.getByText("Kept. No lot and one price made of it.")).toBeVisible();
   await expect(page.getByText("Holds until Jan 31, 2090.")).toBeVisible();
