@@ -13,8 +13,11 @@ export type Dimension = Readonly<{
   key: string;
   from: Point;
   to: Point;
+  /** The middle of its label. */
   x: number;
   y: number;
+  /** What lies under the label, by its upper left corner. */
+  ground: Readonly<{ x: number; y: number; width: number; height: number }>;
   turn: string | undefined;
   text: string;
   mark: string | null;
@@ -64,7 +67,8 @@ export function drawnView(view: View, system: UnitSystem, named: (name: string) 
     if (label === undefined) return [];
     const { x, y } = label.box;
     const turn = label.upright ? `rotate(-90 ${x} ${y})` : undefined;
-    return [{ key: `${name} ${at}`, from, to, x, y, turn, text: texts[at] ?? "", mark: label.mark }];
+    const ground = { ...label.box, x: x - label.box.width / 2, y: y - label.box.height / 2 };
+    return [{ key: `${name} ${at}`, from, to, x, y, ground, turn, text: texts[at] ?? "", mark: label.mark }];
   });
   const told = dimensions.flatMap(({ mark, text }) => (mark === null ? [] : [[mark, text] as const]));
   return {

@@ -38,6 +38,9 @@ export function DrawnView({ view, system, words }: DrawnProps) {
         {dimensions.map(({ key, from, to }) => (
           <line key={key} className={style.span} x1={from[0]} y1={from[1]} x2={to[0]} y2={to[1]} />
         ))}
+        {dimensions.map(({ key, ground }) => (
+          <rect key={key} className={style.ground} {...ground} />
+        ))}
         {dimensions.map(({ key, x, y, turn, text, mark }) => (
           <text
             key={key}
