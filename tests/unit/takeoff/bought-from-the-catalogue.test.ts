@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { CATALOGUE } from "../../../lib/materials/catalogue/catalogue.ts";
 import { CALCULATOR_NAMES } from "../../../lib/takeoff/calculators.ts";
 import { isUsualFor } from "../../../lib/takeoff/line-categories.ts";
-import { lacksYield, purchaseOf } from "../../../lib/takeoff/purchase.ts";
+import { purchaseOf } from "../../../lib/takeoff/purchase.ts";
 import type { TakeoffLine } from "../../../lib/takeoff/result.ts";
 import { materialOf } from "../../support/catalogue-material.ts";
 import { reckoned } from "../../support/takeoff-example.ts";
@@ -12,9 +12,7 @@ const MATERIALS = CATALOGUE.map(materialOf);
 
 function canBeBought(line: TakeoffLine): boolean {
   return MATERIALS.some(
-    (material) =>
-      isUsualFor(line.name, material.category) &&
-      (purchaseOf(line, material).ok || lacksYield(line, material)),
+    (material) => isUsualFor(line.name, material.category) && purchaseOf(line, material).ok,
   );
 }
 
