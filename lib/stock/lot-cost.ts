@@ -44,7 +44,7 @@ function ofTheBill(made: readonly Payment[], gross: Decimal, paid: Decimal): Dec
 }
 
 /** The day whose tax, registration and import charges count: of the first payment by `day`, else of the order. */
-function taxDay(lot: Lot, day: LocalDate): LocalDate {
+export function taxDay(lot: Lot, day: LocalDate): LocalDate {
   let first: LocalDate | null = null;
   for (const { on } of lot.payments) if (on <= day && (first === null || on < first)) first = on;
   return first ?? lot.orderedOn;
