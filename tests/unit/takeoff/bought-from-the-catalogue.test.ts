@@ -8,7 +8,8 @@ import { materialOf } from "../../support/catalogue-material.ts";
 import { reckoned } from "../../support/takeoff-example.ts";
 import { TYPED } from "../../support/takeoff-inputs.ts";
 
-const MATERIALS = CATALOGUE.map(materialOf);
+/** "other" may be anything, so it says nothing. */
+const MATERIALS = CATALOGUE.map(materialOf).filter(({ category }) => category !== "other");
 
 function canBeBought(line: TakeoffLine): boolean {
   return MATERIALS.some(
