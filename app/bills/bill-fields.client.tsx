@@ -1,6 +1,7 @@
 "use client";
 
 import { memo, useCallback, useEffect, useMemo, useRef, useState } from "react";
+import { within } from "../../lib/calendar/local-date.ts";
 import { type BillSoFar, billSoFar, regionOfBill } from "../../lib/show/bill-so-far.ts";
 import { AddButton } from "../_ui/add-button.client.tsx";
 import { AmountField } from "../_ui/amount-field.client.tsx";
@@ -55,7 +56,8 @@ export function BillFields(props: BillProps & Readonly<{ startStore: string }>) 
   );
   const taxes = useMemo(() => {
     const region = regionOfBill(facts, storeId, deliveredTo === "" ? null : deliveredTo);
-    return [...new Set((region?.components ?? []).map(({ name }) => name))];
+    const now = (region?.components ?? []).filter(({ from, until }) => within(facts.today, from, until));
+    return [...new Set(now.map(({ name }) => name))];
   }, [facts, storeId, deliveredTo]);
   const currency = facts.stores.find(({ id }) => id === storeId)?.currency ?? facts.homeCurrency;
   return (

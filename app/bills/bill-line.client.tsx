@@ -103,7 +103,13 @@ export function BillLine(props: Props) {
               choices={taxes.map((name) => ({ value: name, label: name }))}
             />
           )}
-          <FeeFields {...props} at={`${at}.fees.0`} label={words.lineFee} amountLabel={words.feeEach} />
+          <FeeFields
+            {...props}
+            at={`${at}.fees.0`}
+            label={words.lineFee}
+            nameLabel={words.lineFee}
+            amountLabel={words.feeEach}
+          />
           <HandedBackFields {...props} at={at} materialId={materialId} />
           <PickField
             name={`${at}.keep`}

@@ -27,7 +27,7 @@ async function keep(form: FormData, locale: string) {
   const scope = await scopeSeen();
   const storeId = typed(form, "storeId");
   const at = storeId === undefined ? null : await store(scope, storeId);
-  const input = typedPrice(form, at, locale);
+  const input = typedPrice(form, at, locale, logWords(locale).orderChargeName);
   // No unit chosen (a form without JavaScript): the price is for one of what the material is bought by.
   if ("per" in input && input.per.unit === undefined && input.materialId !== undefined)
     input.per.unit = (await material(scope, input.materialId))?.purchaseUnit;
@@ -63,6 +63,7 @@ export async function keepPrice(previous: FormState, form: FormData): Promise<Fo
     packSize: words.packSize,
     paidFor: words.paidFor,
     freeWith: words.freeWith,
+    "fees amount": words.orderCharge,
     note: words.note,
   });
   return answer(

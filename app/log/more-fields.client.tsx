@@ -73,6 +73,9 @@ export function MoreFields({ terms, today, locale, words, onPaidFor, onFreeWith 
               <p className={style.quiet}>{words.freeHint}</p>
             </>
           ) : null}
+          {terms === "none-left" ? null : (
+            <AmountField name="fees.0.amount" label={words.orderCharge} locale={locale} words={amountWords} />
+          )}
           <Field name="note" label={words.note} rows={2} />
         </div>
       </details>

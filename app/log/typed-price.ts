@@ -5,8 +5,19 @@ import { packOfFree } from "../../lib/prices/free-with-bought.ts";
 import type { Store } from "../../lib/prices/store.ts";
 import { typed, typedAll, typedAmount } from "../_forms/typed.ts";
 
-/** What the log form sent, as an entry still to be checked: the currency is the store's, "none left" has no price. */
-export function typedPrice(form: FormData, store: Store | null, locale: string) {
+/** A charge once per order, called by its name; taxed, as delivery mostly is. Left out where none is typed. */
+function orderCharge(form: FormData, locale: string, name: string) {
+  const amountTyped = typedAmount(form, "fees.0.amount", locale);
+  return amountTyped === undefined
+    ? []
+    : [{ name, amount: amountTyped, basis: "order" as const, taxable: true }];
+}
+
+/**
+ * What the log form sent, as an entry still to be checked: the currency is the store's, "none left" has no price.
+ * chargeName: what a charge per order is called.
+ */
+export function typedPrice(form: FormData, store: Store | null, locale: string, chargeName: string) {
   const terms = typed(form, "terms") ?? "shelf";
   const noneLeft = terms === "none-left";
   const common = {
@@ -28,6 +39,7 @@ export function typedPrice(form: FormData, store: Store | null, locale: string) 
     minQuantity: typedAmount(form, "minQuantity", locale),
     maxQuantity: typedAmount(form, "maxQuantity", locale),
     packSize: typedAmount(form, "packSize", locale),
+    fees: orderCharge(form, locale, chargeName),
   };
 }
 

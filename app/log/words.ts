@@ -32,6 +32,8 @@ export const LOG_WORDS = {
     freeWith: "Get so many free",
     freeHint:
       "For “buy 2, get 1 free”: the tag’s price is for one. Log the price of one by itself too, if single ones are sold.",
+    orderCharge: "Delivery, once per order",
+    orderChargeName: "Delivery",
     note: "Note",
     keep: "Keep this price",
     keeping: "Keeping …",

@@ -132,7 +132,7 @@ test.describe("on a phone", () => {
     await fillLine(page, 2, { text: "Bolts", quantity: "2", unit: "box", price: "0.01" });
     await line(page, 2).getByText("More about line 2").click();
     const levy = line(page, 2).getByRole("group", { name: "Fee on the line" });
-    await levy.getByLabel("What for").fill("Levy");
+    await levy.getByLabel("Fee on the line").fill("Levy");
     await levy.getByLabel("Amount for each").fill("1");
     await page.getByText("Deposit, rebate, paying, storing").click();
     const deposit = page.getByRole("group", { name: "Deposit" }).last();
@@ -141,6 +141,11 @@ test.describe("on a phone", () => {
     await expect(amount(page, "HST 13 %")).toHaveText("-4.16");
     await expect(amount(page, "Total")).toHaveText("13.86 CAD"); // -34.00 + 0.02 + 2.00 + 50.00 - 4.16
     await shot(page, "receipt-return-phone");
+    await page.emulateMedia({ colorScheme: "dark" });
+    await page.screenshot({
+      path: new URL("./shots/receipt-total-phone-dark.png", import.meta.url).pathname,
+    });
+    await page.emulateMedia({ colorScheme: "light" });
     await keep(page).click();
     await expect(page.getByText("Still held")).toBeVisible();
     await page.getByText("Given back or forfeited").click();
@@ -188,6 +193,9 @@ test("a quote is kept as an offer until its last day", async ({ page }) => {
   await expect(page.getByRole("main").getByRole("alert")).toContainText("Holds until");
   await page.getByLabel("Holds until").fill("2090-01-31");
   await shot(page, "quote-laptop");
+  await page.emulateMedia({ colorScheme: "dark" });
+  await shot(page, "quote-laptop-dark");
+  await page.emulateMedia({ colorScheme: "light" });
   await keep(page).click();
   await expect(page.getByText("Kept. No lot and one price made of it.")).toBeVisible();
   await expect(page.getByText("Holds until Jan 31, 2090.")).toBeVisible();

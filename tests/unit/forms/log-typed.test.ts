@@ -15,7 +15,7 @@ function form(given: Readonly<Record<string, string>>): FormData {
 function kept(given: Readonly<Record<string, string>>) {
   const data = form(given);
   const free = freeTyped(data, "en-CA");
-  const input = typedPrice(data, near, "en-CA");
+  const input = typedPrice(data, near, "en-CA", "Delivery");
   return free === null ? input : withFree(input, freeEntry.parse(free));
 }
 
@@ -59,4 +59,11 @@ describe("buy so many, get so many free", () => {
     const read = freeEntry.safeParse(freeTyped(form(given), "en-CA"));
     expect(read.success ? [] : faultsOf(read.error)).toEqual([{ path, code }]);
   });
+});
+
+test("a delivery charge is kept as a charge per order, and none where none is typed", () => {
+  expect(kept({ "fees.0.amount": "85" })).toMatchObject({
+    fees: [{ name: "Delivery", amount: "85", basis: "order", taxable: true }],
+  });
+  expect(kept({})).toMatchObject({ fees: [] });
 });
