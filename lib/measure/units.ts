@@ -105,3 +105,8 @@ export const UNITS: Readonly<Record<UnitCode, Unit>> = {
   "kilogram-per-cubic-metre": unit("density", "1", null, SI),
   "pound-per-cubic-foot": unit("density", POUND_PER_CUBIC_FOOT, null, YARD_AND_POUND),
 };
+
+/** Whether a unit counts things ("3 pieces") and does not measure them ("3 ft"). */
+export function isCounted(unit: UnitCode): boolean {
+  return UNITS[unit].dimension === "count";
+}

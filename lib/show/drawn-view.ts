@@ -1,4 +1,4 @@
-import { decimal } from "../decimal.ts";
+import { type Decimal, decimal, roundHalfUp } from "../decimal.ts";
 import { lengthText } from "../measure/length-text.ts";
 import type { UnitSystem } from "../measure/unit-system.ts";
 import type { Point, View } from "../takeoff/drawing.ts";
@@ -35,6 +35,13 @@ export type DrawnView = Readonly<{
   legend: readonly Readonly<{ mark: string; text: string }>[];
 }>;
 
+/** Parts of an inch or millimetre that are told. */
+const FINEST = { imperial: 64, metric: 10 } as const;
+
+function toTape(value: Decimal, system: UnitSystem): Decimal {
+  return roundHalfUp(value.times(FINEST[system]), 0).dividedBy(FINEST[system]);
+}
+
 /** What the view and all its labels fit in, with a little room. */
 function boxAround({ box }: View, labels: readonly LabelBox[], room: number): string {
   const sides = [
@@ -55,12 +62,13 @@ function boxAround({ box }: View, labels: readonly LabelBox[], room: number): st
 
 /**
  * A view of a takeoff with its dimensions labelled, none over another and none cut off. named: a field or measure in
- * words. Units: the drawing's. Rounds: lengths as lengthText.
+ * words. Units: the drawing's. Rounds: lengths for reading, half up to a sixty-fourth of an inch or a tenth of a millimetre.
  */
 export function drawnView(view: View, system: UnitSystem, named: (name: string) => string): DrawnView {
   const largest = Math.max(view.box.width, view.box.height, 1);
   const letters = largest / LETTERS;
-  const texts = view.spans.map(({ name, value }) => `${named(name)} ${lengthText(decimal(value), system)}`);
+  const read = (value: number) => lengthText(toTape(decimal(value), system), system);
+  const texts = view.spans.map(({ name, value }) => `${named(name)} ${read(value)}`);
   const labels = spanLabels(view.spans, texts, letters);
   const dimensions = view.spans.flatMap(({ name, from, to }, at): Dimension[] => {
     const label = labels[at];

@@ -47,7 +47,10 @@ function drawing(given: Inputs, system: UnitSystem): Drawing {
     views: [
       view("plan", {
         polygons: runs.map(({ y, long }) => rectangle("concrete", [0, y], long, wide)),
-        spans: runs.map(({ y, long }) => span("length", [0, y + wide], [long, y + wide])),
+        // Runs of one length are marked once.
+        spans: runs
+          .filter(({ long }, at) => runs.findIndex((other) => other.long === long) === at)
+          .map(({ y, long }) => span("length", [0, y + wide], [long, y + wide])),
       }),
       view("section", {
         polygons: [rectangle("concrete", [0, 0], wide, deep)],

@@ -1,5 +1,5 @@
 import { Decimal } from "../../../../lib/decimal.ts";
-import type { Quantity } from "../../../../lib/measure/units.ts";
+import { isCounted, type Quantity } from "../../../../lib/measure/units.ts";
 import { cutText } from "../../../../lib/show/cut-text.ts";
 import { quantityText } from "../../../../lib/show/money-text.ts";
 import { keyedLines } from "../../../../lib/takeoff/line-keys.ts";
@@ -16,13 +16,21 @@ import type { TakeoffWords } from "./takeoff-words.ts";
 type MeasuredProps = Readonly<{ takeoff: Takeoff; words: TakeoffWords; locale: string }>;
 
 function amount({ value, unit }: Quantity, words: TakeoffWords, locale: string): string {
-  return `${quantityText(value, locale)} ${words.units[unit]?.short ?? unit}`;
+  const forms = words.units[unit];
+  const word = isCounted(unit) ? (value.equals(1) ? forms?.one : forms?.many) : forms?.short;
+  return `${quantityText(value, locale)} ${word ?? unit}`;
 }
+
+/** So many views are seen at once; the others are folded away, a house has many walls. */
+const SHOWN = 2;
 
 /** What it comes to, before waste; the drawing; and folded away, the steps on the way. */
 export function Measured({ takeoff, words, locale }: MeasuredProps) {
   const { result, drawing, system } = takeoff;
   const lines = keyedLines(result.lines);
+  const drawn = drawing.views.map((view, at) => (
+    <DrawnView key={rowKey(at)} view={view} system={system} words={words} />
+  ));
   return (
     <Part title={words.comesTo} note={words.comesToNote}>
       <Table
@@ -46,13 +54,13 @@ export function Measured({ takeoff, words, locale }: MeasuredProps) {
                 </Below>
               )}
             </>,
-            amount(line.quantity, words, locale),
+            <span key="quantity" className={style.quantity}>
+              {amount(line.quantity, words, locale)}
+            </span>,
           ],
         }))}
       />
-      {drawing.views.map((view, at) => (
-        <DrawnView key={rowKey(at)} view={view} system={system} words={words} />
-      ))}
+      {drawn.slice(0, SHOWN)}
       <details className={style.steps}>
         <summary>{words.steps}</summary>
         <Table
@@ -83,6 +91,7 @@ export function Measured({ takeoff, words, locale }: MeasuredProps) {
             })),
           ]}
         />
+        {drawn.slice(SHOWN)}
       </details>
     </Part>
   );

@@ -1,6 +1,6 @@
 import { getLocale, getTranslations } from "next-intl/server";
 import type { UnitSystem } from "../../../../lib/measure/unit-system.ts";
-import { type Quantity, UNITS } from "../../../../lib/measure/units.ts";
+import { isCounted, type Quantity, UNITS } from "../../../../lib/measure/units.ts";
 import { cutText } from "../../../../lib/show/cut-text.ts";
 import type { LineBought } from "../../../../lib/show/lines-bought.ts";
 import { quantityText } from "../../../../lib/show/money-text.ts";
@@ -39,6 +39,10 @@ function heldText({ value, unit }: Quantity, units: UnitWords): string {
   return `${value.toFixed()} ${units.short(unit)}`;
 }
 
+function lineUnit({ value, unit }: Quantity, units: UnitWords): string {
+  return isCounted(unit) ? units.of(unit, value.toFixed()) : units.short(unit);
+}
+
 /** An example in the measure of the line. */
 async function yieldHint({ line }: LineBought): Promise<string> {
   const t = await getTranslations("takeoff.holdsHint");
@@ -57,7 +61,7 @@ export async function NeedLine({ bought, at, before, holds, system }: NeedLinePr
   const label = t("line", {
     what: line.label ?? t(`lines.${line.name}`),
     quantity: quantityText(line.quantity.value, locale),
-    unit: units.short(line.quantity.unit),
+    unit: lineUnit(line.quantity, units),
     cut: line.cut === null ? "none" : cutText(line.cut, system),
   });
   const fits = bought.as.filter(({ materialId }) => before === null || before.materialId === materialId);
