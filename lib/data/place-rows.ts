@@ -70,3 +70,10 @@ export async function placeNamed(tx: Tx, name: string): Promise<string> {
   await tx.storagePlace.create({ data: { id, name, entryHash: "" }, select: { id: true } });
   return id;
 }
+
+/** Lots that were ever put in a place: a condition on a table called l. */
+export function everIn(placeId: string): Prisma.Sql {
+  return Prisma.sql`(l.place_id = ${placeId}::uuid
+    OR l.id IN (SELECT r.lot_id FROM lot_receipt r WHERE r.place_id = ${placeId}::uuid)
+    OR l.id IN (SELECT e.lot_id FROM stock_event e WHERE e.place_id = ${placeId}::uuid AND e.undone_at IS NULL))`;
+}

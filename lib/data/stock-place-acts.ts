@@ -17,7 +17,7 @@ import { byId } from "./gathered.ts";
 import { Prisma } from "./generated/client.ts";
 import { LIVE_LOTS, lotsWithin, type StoredLot } from "./lot-rows.ts";
 import { materialsWithin } from "./material-rows.ts";
-import { placeWithin } from "./place-rows.ts";
+import { everIn, placeWithin } from "./place-rows.ts";
 import { type ActEvent, liveByLot, performAct } from "./stock-act-insert.ts";
 import { actWithin, type StoredAct } from "./stock-act-rows.ts";
 import { lockedLots } from "./stock-lock.ts";
@@ -78,13 +78,6 @@ export function countPlace(
       return performAct(tx, plan, lots, today);
     }),
   );
-}
-
-/** Lots that were ever put in a place. */
-export function everIn(placeId: string): Prisma.Sql {
-  return Prisma.sql`(l.place_id = ${placeId}::uuid
-    OR l.id IN (SELECT r.lot_id FROM lot_receipt r WHERE r.place_id = ${placeId}::uuid)
-    OR l.id IN (SELECT e.lot_id FROM stock_event e WHERE e.place_id = ${placeId}::uuid AND e.undone_at IS NULL))`;
 }
 
 type Stays = Readonly<{ lot: StoredLot; stay: Stay }>[];

@@ -3,12 +3,14 @@ import type { LocalDate } from "../calendar/local-date.ts";
 import type { Decimal } from "../decimal.ts";
 import type { Lot, StockEvent } from "../stock/lot.ts";
 import { lotState } from "../stock/lot-state.ts";
+import { lyingOn } from "../stock/lying.ts";
 import {
   currencyShape,
   dayShape,
   decimalShape,
   enteredDigits,
   exactDigits,
+  exactDigitsOrNull,
   momentShape,
 } from "./api-fields.ts";
 import { apiFee, feeShape } from "./api-observation.ts";
@@ -26,6 +28,9 @@ const stateShape = z.strictObject({
   found: decimalShape,
   missing: decimalShape,
   onOrder: decimalShape,
+  lying: z
+    .array(z.strictObject({ placeId: z.string().nullable(), quantity: decimalShape }))
+    .describe("where what is on hand lies; placeId null: on site, not stored"),
 });
 
 export const lotShape = z.strictObject({
@@ -51,10 +56,32 @@ export const lotShape = z.strictObject({
   paidHome: decimalShape.nullable().describe("home currency"),
   orderedOn: dayShape,
   acquiredOn: dayShape.nullable().describe("the first day any of it was received"),
-  receipts: z.array(z.strictObject({ quantity: decimalShape, on: dayShape })),
-  payments: z.array(z.strictObject({ amount: decimalShape, on: dayShape, home: decimalShape.nullable() })),
+  receipts: z.array(
+    z.strictObject({
+      id: z.string().nullable(),
+      quantity: decimalShape,
+      on: dayShape,
+      placeId: z.string().nullable(),
+    }),
+  ),
+  payments: z.array(
+    z.strictObject({
+      id: z.string().nullable(),
+      amount: decimalShape,
+      on: dayShape,
+      home: decimalShape.nullable(),
+    }),
+  ),
   condition: decimalShape,
-  storedAt: z.string().nullable(),
+  placeId: z.string().nullable().describe("where what comes in is put"),
+  storedAt: z.string().nullable().describe("that place's name"),
+  expectedOn: dayShape.nullable(),
+  leadDays: z.int().nullable(),
+  returnableUntil: dayShape.nullable(),
+  adjustableUntil: dayShape.nullable(),
+  restockingPercent: decimalShape.nullable(),
+  givenFree: z.string().nullable(),
+  otherCurrency: z.string().nullable(),
   note: z.string().nullable(),
   deletedAt: momentShape.nullable(),
   state: stateShape.describe("where its quantity is on the day asked for"),
@@ -76,6 +103,10 @@ function apiState(lot: Lot, events: readonly StockEvent[], day: LocalDate): z.ou
     found: exactDigits(state.found),
     missing: exactDigits(state.missing),
     onOrder: exactDigits(state.onOrder),
+    lying: lyingOn(lot, events, day).map(({ placeId, quantity }) => ({
+      placeId,
+      quantity: exactDigits(quantity),
+    })),
   };
 }
 
@@ -107,14 +138,25 @@ export function apiLot(
     paidHome: lot.paidHome === null ? null : enteredDigits(lot.paidHome.amount, lot.paidHome.currency),
     orderedOn,
     acquiredOn: lot.receipts.map((receipt) => receipt.on).sort()[0] ?? null,
-    receipts: lot.receipts.map(({ quantity, on }) => ({ quantity: exactDigits(quantity), on })),
-    payments: lot.payments.map(({ amount, on, home }) => ({
+    receipts: lot.receipts.map((receipt) => ({
+      id: receipt.id ?? null,
+      quantity: exactDigits(receipt.quantity),
+      on: receipt.on,
+      placeId: receipt.placeId ?? null,
+    })),
+    payments: lot.payments.map(({ id: paymentId, amount, on, home }) => ({
+      id: paymentId ?? null,
       amount: paidText(amount),
       on,
       home: home === null ? null : exactDigits(home),
     })),
     condition: exactDigits(lot.condition),
+    placeId: lot.placeId,
     storedAt,
+    ...lot.agreed,
+    restockingPercent: exactDigitsOrNull(lot.agreed.restockingPercent),
+    givenFree: lot.givenFree,
+    otherCurrency: lot.otherCurrency,
     note,
     deletedAt: lot.deletedAt ?? null,
     state: apiState(lot, events, day),
@@ -131,6 +173,9 @@ export const stockEventShape = z.strictObject({
   amount: decimalShape.nullable(),
   currency: currencyShape.nullable(),
   reason: z.string().nullable(),
+  placeId: z.string().nullable(),
+  fromPlaceId: z.string().nullable(),
+  actId: z.string().nullable().describe("what it was done with, and is undone with"),
   undoneAt: momentShape.nullable(),
 });
 type KeptEvent = StockEvent & Readonly<{ undoneAt?: string | null }>;
@@ -148,6 +193,9 @@ export function apiStockEvent(event: KeptEvent): z.output<typeof stockEventShape
     amount: amount === null ? null : enteredDigits(amount.amount, amount.currency),
     currency: amount?.currency ?? null,
     reason,
+    placeId: event.placeId,
+    fromPlaceId: event.fromPlaceId,
+    actId: event.actId ?? null,
     undoneAt: event.undoneAt ?? null,
   };
 }

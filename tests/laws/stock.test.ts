@@ -6,6 +6,8 @@ import { roundToMinorUnit } from "../../lib/money/money.ts";
 import { faultsOfEvent, faultsOfUndo } from "../../lib/stock/ledger.ts";
 import { lotAccount } from "../../lib/stock/lot-account.ts";
 import { LotDisagrees, type LotState, lotState } from "../../lib/stock/lot-state.ts";
+import { lyingOn } from "../../lib/stock/lying.ts";
+import { borneByNothing } from "../../lib/stock/storage-shares.ts";
 import { law } from "../support/law.ts";
 import { TODAY } from "../support/price-example.ts";
 import { DAYS, recordedLot } from "../support/random-stock.ts";
@@ -74,7 +76,12 @@ describe("a lot, whatever is recorded of it in whatever order", () => {
       fc.property(recordedLot(), ({ lot, events }) => {
         for (const event of events) {
           const rest = events.filter((other) => other !== event);
-          const standsAtLast = () => lotState(lot, rest, TODAY);
+          const standsAtLast = () => {
+            lyingOn(lot, rest, TODAY);
+            const unborne = borneByNothing(lot, rest);
+            if (unborne !== null) throw new LotDisagrees(unborne);
+            return lotState(lot, rest, TODAY);
+          };
           if (faultsOfUndo(lot, events, event.id).length === 0)
             expect(standing(standsAtLast()).below).toBe(false);
           else expect(standsAtLast).toThrow(LotDisagrees);

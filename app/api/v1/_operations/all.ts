@@ -3,11 +3,13 @@ import * as bills from "./bills.ts";
 import * as lots from "./lots.ts";
 import * as materials from "./materials.ts";
 import * as observations from "./observations.ts";
+import * as places from "./places.ts";
 import * as prices from "./prices.ts";
 import * as program from "./program.ts";
 import * as projects from "./projects.ts";
 import * as savings from "./savings.ts";
 import * as settings from "./settings.ts";
+import * as stockActs from "./stock-acts.ts";
 import {
   addStockCount,
   addStockEvent,
@@ -31,6 +33,7 @@ export const OPERATIONS: readonly AnyOperation[] = [
   ...HAPPENINGS.map(addStockEvent),
   addStockCount,
   listStockEvents,
+  ...[places, stockActs].flatMap((noun) => Object.values(noun)),
   ...UNDOABLES.flatMap((happened) => [undoStockEvent(happened), restoreStockEvent(happened)]),
   ...[savings, program].flatMap((noun) => Object.values(noun)),
 ];

@@ -21,6 +21,8 @@ export const HAPPENED = {
   returns: "returned",
   sales: "sold",
   "write-offs": "written-off",
+  moves: "moved",
+  "storage-money": "stored",
 } as const satisfies Readonly<Record<string, StockEventKind>>;
 export type Happened = keyof typeof HAPPENED;
 export const HAPPENINGS = Object.keys(HAPPENED) as readonly Happened[];
@@ -35,6 +37,8 @@ export const KINDS_OF: Readonly<Record<Undoable, readonly StockEventKind[]>> = {
   returns: ["returned"],
   sales: ["sold"],
   "write-offs": ["written-off"],
+  moves: ["moved"],
+  "storage-money": ["stored"],
   counts: ["found", "missing"],
 };
 
@@ -45,6 +49,8 @@ const SUMMARIES: Readonly<Record<Happened, string>> = {
   returns: "Gives a quantity back for a refund",
   sales: "Sells a quantity",
   "write-offs": "Writes a quantity off: broken, spoilt, lost",
+  moves: "Moves a quantity to another place (placeId null: on site), at a cost of its own where there is one",
+  "storage-money": "What storing a lot cost on a day, borne by what is on hand on it",
 };
 
 type StockEventEntry = z.output<typeof stockEventEntry>;
@@ -95,7 +101,8 @@ export function undoStockEvent(happened: Undoable) {
     ...bare,
     method: "DELETE",
     path: `/lots/{id}/${happened}/{eventId}`,
-    summary: "Undoes what happened; refused while something later needs it; can be restored",
+    summary:
+      "Undoes what happened, with all that was done together with it; refused while something later needs it; can be restored",
     answer: stockEventShape,
   });
 }
