@@ -40,7 +40,9 @@ export type EntryTable =
   | "storage_place"
   | "bill"
   | "deposit_event"
-  | "takeoff";
+  | "takeoff"
+  | "asking_price"
+  | "disposal";
 
 /** The hash an id was first received with, deleted ones too; null when the id is new. */
 export async function firstHash(tx: Tx, table: EntryTable, id: string): Promise<string | null> {

@@ -18,6 +18,7 @@ import { placeNamed } from "./place-rows.ts";
 import { dateOf, dateOrNull, digits, digitsOrNull } from "./rows.ts";
 import { insertEvent, requirementFaults } from "./stock-event-insert.ts";
 import { storeWithin } from "./store-rows.ts";
+import { usedFaults } from "./used-checks.ts";
 import { todayOf, workspaceWithin } from "./workspaces.ts";
 import { accepted, NOT_THERE, refused, repeated } from "./written.ts";
 
@@ -131,7 +132,7 @@ async function allocateWhole(tx: Tx, lotId: string, requirementId: string, today
 /**
  * What was laid in at one time at one cost. allocateTo: the requirement the whole of it is set aside for, in the same
  * write. Without `paid` the observation's price is copied (`copiedReceipt`), and its store and terms where none are given.
- * Faults: those of `lotToStore`; not-there, wrong-material (requirementId).
+ * Faults: those of `lotToStore`; not-there, wrong-material, used-not-accepted (requirementId).
  */
 export function addLot(
   scope: Scope,
@@ -148,6 +149,12 @@ export function addLot(
       const faults = [
         ...("paid" in checked ? [] : checked),
         ...(await requirementFaults(tx, entry.materialId, allocateTo ?? null)),
+        ...(await usedFaults(
+          tx,
+          "paid" in checked ? { ...entry, terms: checked.terms } : entry,
+          allocateTo ?? null,
+          entry.orderedOn,
+        )),
       ];
       if (!("paid" in checked) || faults.length > 0) return refused(faults);
       await insertLot(tx, checked, { id, hash, today, homeCurrency: workspace.homeCurrency });

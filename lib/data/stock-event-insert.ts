@@ -11,6 +11,7 @@ import { placeWithin } from "./place-rows.ts";
 import { requirementWithin } from "./requirement-rows.ts";
 import { dateOf, digits, digitsOrNull } from "./rows.ts";
 import { eventWithin, liveEventsOf } from "./stock-event-rows.ts";
+import { usedFaults } from "./used-checks.ts";
 import { accepted, fault, NOT_THERE, refused } from "./written.ts";
 
 /** Later than every stored one: the order of recording of what is being recorded. */
@@ -39,11 +40,16 @@ async function placeFaults(tx: Tx, { kind, placeId, fromPlaceId }: StockEventEnt
   ];
 }
 
-/** What an event names is there and takes the material. Faults: those of `requirementFaults`; not-there, archived (places). */
+/** What an event names is there and takes the material. Faults: those of `requirementFaults` and `usedFaults`; not-there, archived (places). */
 export async function surroundingFaults(tx: Tx, lot: Lot, entry: StockEventEntry): Promise<Fault[]> {
   // Releasing is never refused for its material: what is no longer accepted must be able to leave.
   const named =
-    entry.kind === "released" ? [] : await requirementFaults(tx, lot.materialId, entry.requirementId);
+    entry.kind === "released"
+      ? []
+      : [
+          ...(await requirementFaults(tx, lot.materialId, entry.requirementId)),
+          ...(await usedFaults(tx, lot, entry.requirementId, entry.on)),
+        ];
   return [...named, ...(await placeFaults(tx, entry))];
 }
 

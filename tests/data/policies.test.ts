@@ -2,16 +2,22 @@ import pg from "pg";
 import { v7 } from "uuid";
 import { beforeAll, expect, test } from "vitest";
 import { depositEventEntry } from "../../lib/bills/deposit-event-entry.ts";
+import { addAskingPrice } from "../../lib/data/asking-prices.ts";
 import { addDepositEvent } from "../../lib/data/bill-deposits.ts";
 import { addBill } from "../../lib/data/bills.ts";
 import { aboutDatabase, findingWorkspaces, inWorkspace } from "../../lib/data/client.ts";
+import { addDisposal } from "../../lib/data/disposals.ts";
 import { addLot } from "../../lib/data/lots.ts";
 import { addObservation, correctObservation } from "../../lib/data/observations.ts";
 import { addRequirement } from "../../lib/data/requirements.ts";
+import { addSalvage } from "../../lib/data/salvage.ts";
 import { addStore } from "../../lib/data/stores.ts";
 import { addTakeoff } from "../../lib/data/takeoffs.ts";
 import { saveTaxRegion } from "../../lib/data/tax-regions.ts";
 import { decimal } from "../../lib/decimal.ts";
+import { disposalEntry } from "../../lib/projects/disposal-entry.ts";
+import { askingPriceEntry } from "../../lib/stock/asking-price-entry.ts";
+import { salvageEntry } from "../../lib/stock/salvage-entry.ts";
 import { taxRegionEntry } from "../../lib/tax/tax-region-entry.ts";
 import { freshDatabase } from "../support/database.ts";
 import {
@@ -48,7 +54,12 @@ async function storedThings(scope: typeof mine) {
   const observed = await accepted(addObservation(scope, v7(), seen));
   await accepted(correctObservation(scope, observed.id, { amount: decimal("2") }, "misread"));
   const payments = [{ amount: "10", on: today }];
-  const bought = someLotEntry(job.material.id, today, { paid: null, observationId: observed.id, payments });
+  const bought = someLotEntry(job.material.id, today, {
+    paid: null,
+    observationId: observed.id,
+    payments,
+    storedAt: "Shed",
+  });
   const lot = await accepted(addLot(scope, v7(), bought, { allocateTo: requirement.id }));
   const deposits = [{ name: "Pallet", amount: "25" }];
   const bill = await accepted(
@@ -56,12 +67,23 @@ async function storedThings(scope: typeof mine) {
   );
   const forfeited = depositEventEntry.parse({ deposit: 0, kind: "forfeited", amount: "5", on: today });
   await accepted(addDepositEvent(scope, bill.id, v7(), forfeited));
+  const got = { projectId: job.project.id, quantity: "2", currency: "CAD", condition: "0.5", on: today };
+  const salvaged = salvageEntry.parse({ materialId: job.material.id, ...got });
+  await accepted(addSalvage(scope, v7(), salvaged));
+  const asked = askingPriceEntry.parse({ amount: "4", currency: "CAD", since: today });
+  await accepted(addAskingPrice(scope, lot.id, v7(), asked));
+  const paidFor = { kind: "mixed", on: today, feeBasis: "flat", fee: "20", currency: "CAD" };
+  const waste = disposalEntry.parse({ ...paidFor, materialId: job.material.id, quantity: "1" });
+  await accepted(addDisposal(scope, job.project.id, v7(), waste));
   const [event] = await inWorkspace(scope, (tx) => tx.stockEvent.findMany({ select: { id: true }, take: 1 }));
   const takeoff = await accepted(
     addTakeoff(scope, job.project.id, v7(), someTakeoffEntry(job.material.id, today)),
   );
+  const act = v7();
+  const counted = { id: act, kind: "counted", onDay: new Date(today), entryHash: "" };
+  await inWorkspace(scope, (tx) => tx.stockAct.create({ data: counted, select: { id: true } }));
   const [region] = await inWorkspace(scope, (tx) => tx.taxRegion.findMany({ select: { id: true } }));
-  return { ...job, store, requirement, observed, lot, bill, event, takeoff, region: region?.id ?? "" };
+  return { ...job, store, requirement, observed, lot, bill, event, takeoff, act, region: region?.id ?? "" };
 }
 let things: Awaited<ReturnType<typeof storedThings>>;
 
@@ -168,6 +190,7 @@ const REFERENCES = `SELECT c.conrelid::regclass::text AS "from", c.confrelid::re
   WHERE c.contype = 'f' AND c.confrelid <> 'workspace'::regclass AND c.connamespace = current_schema()::regnamespace`;
 
 const ALL_REFERENCES = [
+  "asking_price of lot",
   "bill of store",
   "bill_line of bill",
   "bill_line of lot",
@@ -175,6 +198,8 @@ const ALL_REFERENCES = [
   "bill_line of observation",
   "bill_line of stock_event",
   "deposit_event of bill",
+  "disposal of material",
+  "disposal of project",
   "lot of material",
   "lot of observation",
   "lot of storage_place",
@@ -192,6 +217,8 @@ const ALL_REFERENCES = [
   "requirement_alternative of material",
   "requirement_alternative of requirement",
   "requirement_revision of requirement",
+  "salvage of lot",
+  "salvage of project",
   "stock_event of lot",
   "stock_event of requirement",
   "stock_event of stock_act",
@@ -213,6 +240,8 @@ test("the database itself refuses a reference into another workspace, even from 
     lot: things.lot.id,
     bill: things.bill.id,
     stock_event: things.event?.id ?? "",
+    stock_act: things.act,
+    storage_place: things.lot.placeId ?? "",
     takeoff: things.takeoff.id,
     tax_region: things.region,
   };
@@ -237,7 +266,9 @@ test("the database itself refuses a reference into another workspace, even from 
       theirs.workspaceId,
       found.rows[0].id,
     ]);
-    await expect(moving).rejects.toThrow("foreign key constraint");
+    // An event that moves nothing may name no place it came from, of whatever workspace: that is asked first.
+    const refusal = column === "from_place_id" ? "stock_event_from_place" : "foreign key constraint";
+    await expect(moving, `${from}.${column} of ${to}`).rejects.toThrow(refusal);
     await client.query("ROLLBACK");
   }
   await client.end();
