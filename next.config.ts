@@ -6,7 +6,7 @@ const config: NextConfig = {
   poweredByHeader: false,
   typedRoutes: false,
   turbopack: { root: import.meta.dirname },
-  serverExternalPackages: ["pg", "@prisma/client", "@prisma/adapter-pg"],
+  serverExternalPackages: ["pdfkit", "pg", "@prisma/client", "@prisma/adapter-pg"],
   // `npm run check` looks at the types, of the tests too: a slip in a test must not keep the program from starting.
   typescript: { ignoreBuildErrors: true },
 };

@@ -3,8 +3,8 @@ import { Decimal, decimal, ZERO } from "../decimal.ts";
 import type { SavedBy } from "../savings/savings-through-time.ts";
 import type { HeldOn } from "../savings/unrealised-through-time.ts";
 import { monthTicks, placeOn, valueTicks } from "./axis.ts";
-import { monthText } from "./day-text.ts";
 import { figureText } from "./money-text.ts";
+import { monthOfYearText } from "./month-of-year-text.ts";
 
 /** The box of a drawing and the room at its edges, and how many figures stand along it. Units: its own. */
 export type DrawingBox = Readonly<{
@@ -109,7 +109,10 @@ export function savingsDrawing(
       y: y(tick),
       label: figureText(tick, locale, whole ? 0 : 2, whole ? 0 : 2),
     })),
-    months: monthTicks(first, until, box.months).map((day) => ({ x: x(day), label: monthText(day, locale) })),
+    months: monthTicks(first, until, box.months).map((day) => ({
+      x: x(day),
+      label: monthOfYearText(day, locale),
+    })),
     saved: `${start}${steps(({ saved }) => saved.amount)}V${zero}Z`,
     lost: `${start}${steps(({ lost }) => lost.amount)}V${zero}Z`,
     net: `${start}${steps(({ net }) => net.amount)}`,

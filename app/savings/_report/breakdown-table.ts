@@ -1,14 +1,14 @@
 import type { ReportContent } from "../../../lib/savings/report-content.ts";
 import { savingBreakdown } from "../../../lib/savings/saving-causes.ts";
 import { savingTotals } from "../../../lib/savings/saving-totals.ts";
-import { gainCell, moneyCell, numberCell } from "./cells.ts";
+import { moneyCell, numberCell, totalCell } from "./cells.ts";
 import type { ReportWords, WordedTable } from "./worded.ts";
 
 /** What made the saving, line by line, to the total. */
 export function breakdownTable(content: ReportContent, words: ReportWords): WordedTable {
   const { t } = words;
   const { rows, currency } = content;
-  const total = (which: typeof rows) => gainCell(savingTotals(which, currency).saving, words);
+  const total = (which: typeof rows) => totalCell(savingTotals(which, currency), "saving", words);
   return {
     key: "breakdown",
     title: t("breakdown"),

@@ -1,6 +1,7 @@
 import type { LocalDate } from "../../../lib/calendar/local-date.ts";
 import { type CurrencyCode, MINOR_UNITS } from "../../../lib/money/currencies.ts";
 import type { Money } from "../../../lib/money/money.ts";
+import type { SavingTotals } from "../../../lib/savings/savings-figures.ts";
 import type { CountText } from "../../../lib/show/count-text.ts";
 import { dayText } from "../../../lib/show/day-text.ts";
 import { moneyText, plainMoney } from "../../../lib/show/money-text.ts";
@@ -22,6 +23,20 @@ export function gainCell(value: Money | null, words: ReportWords): WordedCell {
   if (value === null) return moneyCell(null, words);
   const gain = gainText(value, words.locale);
   return { ...moneyCell(value, words), text: gain.figure, under: [words.s(gain.side)] };
+}
+
+/**
+ * One sum of totals: a dash where there are no rows, and in words that it is not known where no row of them is; never 0 for
+ * want of a price.
+ */
+export function totalCell(
+  totals: SavingTotals,
+  of: "saving" | "strictSaving",
+  words: ReportWords,
+): WordedCell {
+  const unknown = totals.notKnown + (of === "strictSaving" ? totals.strictNotKnown : 0);
+  if (totals.rows === 0) return { text: "–" };
+  return gainCell(totals.rows === unknown ? null : totals[of], words);
 }
 
 /** A quantity; a spreadsheet gets all its digits. */

@@ -3,9 +3,9 @@ import type { ReportContent } from "../../../lib/savings/report-content.ts";
 import { savingTotals } from "../../../lib/savings/saving-totals.ts";
 import { keyOfRow, type SavingView, savingsBy } from "../../../lib/savings/savings-by.ts";
 import type { SavingRow, SavingTotals } from "../../../lib/savings/savings-figures.ts";
-import { monthText } from "../../../lib/show/day-text.ts";
+import { monthOfYearText } from "../../../lib/show/month-of-year-text.ts";
 import { LOT_ORIGINS } from "../../../lib/stock/lot.ts";
-import { gainCell, numberCell } from "./cells.ts";
+import { numberCell, totalCell } from "./cells.ts";
 import type { ReportWords, WordedCell, WordedTable } from "./worded.ts";
 
 /** What a group is called. */
@@ -16,7 +16,7 @@ function groupName(
   { t, locale }: ReportWords,
 ): string {
   if (key === null) return t(`noKey.${view}`);
-  if (view === "month") return monthText(localDate(`${key}-01`), locale);
+  if (view === "month") return monthOfYearText(localDate(`${key}-01`), locale);
   const origin = LOT_ORIGINS.find((one) => one === key);
   return view === "origin" && origin ? t(`origins.${origin}`) : (content.names[key] ?? "–");
 }
@@ -28,10 +28,10 @@ export function viewTable(view: SavingView, content: ReportContent, words: Repor
   const origins = new Map(lots.map(({ id, origin }) => [id, origin]));
   const keyOf = (row: SavingRow) => keyOfRow(view, row, (lotId) => origins.get(lotId) ?? null);
   const cells = (realised: SavingTotals, unrealised: SavingTotals, count: number): WordedCell[] => [
-    gainCell(realised.saving, words),
-    gainCell(realised.strictSaving, words),
-    gainCell(unrealised.saving, words),
-    gainCell(unrealised.strictSaving, words),
+    totalCell(realised, "saving", words),
+    totalCell(realised, "strictSaving", words),
+    totalCell(unrealised, "saving", words),
+    totalCell(unrealised, "strictSaving", words),
     numberCell(realised.notKnown + unrealised.notKnown),
     numberCell(count),
   ];

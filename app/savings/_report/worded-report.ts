@@ -6,7 +6,7 @@ import { savingsReport } from "../../../lib/savings/savings-report.ts";
 import { dayText } from "../../../lib/show/day-text.ts";
 import { unitWords } from "../../_words/unit-words.ts";
 import { breakdownTable } from "./breakdown-table.ts";
-import { gainCell, numberCell } from "./cells.ts";
+import { numberCell, totalCell } from "./cells.ts";
 import { picture } from "./picture.ts";
 import { rowsTable } from "./rows-table.ts";
 import { about, definitions, firm, headline } from "./sentences.ts";
@@ -34,14 +34,14 @@ export function wordedReport(content: ReportContent, words: ReportWords, madeOn:
     about: about(content, words),
     headline: headline(content, words),
     key: [
-      { key: "realised", label: t("keyRealised"), value: gainCell(gone.saving, words), note: null },
+      { key: "realised", label: t("keyRealised"), value: totalCell(gone, "saving", words), note: null },
       {
         key: "strict",
         label: t("keyStrict"),
-        value: gainCell(gone.strictSaving, words),
+        value: totalCell(gone, "strictSaving", words),
         note: t("keyStrictNote", { count: gone.strictNotKnown }),
       },
-      { key: "held", label: t("keyHeld"), value: gainCell(held.saving, words), note: null },
+      { key: "held", label: t("keyHeld"), value: totalCell(held, "saving", words), note: null },
       {
         key: "not-known",
         label: t("keyNotKnown"),

@@ -118,5 +118,5 @@ test("the newest draw comes first and what is held last", () => {
     },
     "en-CA",
   );
-  expect(rows.map((one) => one.key)).toEqual(["lot~new", "lot~old", "held~need-1"]);
+  expect(rows.map((one) => one.key)).toEqual(["lot-1~new", "lot-1~old", "held~need-1"]);
 });
