@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { decimal } from "../../lib/decimal.ts";
-import { billShape } from "../../lib/show/api-bill-shape.ts";
+import { billShape, depositEventShape } from "../../lib/show/api-bill-shape.ts";
 import { lotShape } from "../../lib/show/api-lot.ts";
 import { ownInterface } from "../support/interface.ts";
 import { somePlywood, someStore } from "../support/interface-things.ts";
@@ -67,5 +67,48 @@ describe("a receipt", () => {
     const wrong = await receipt({ storeId: "019d0000-0000-7000-8000-000000000000", taxRegion: "CA-ZZ" });
     const { faults } = await api.refused(422, "POST", "/bills", wrong);
     expect(faults).toEqual(["storeId: not-there", "taxRegion: unknown-region"]);
+  });
+});
+
+describe("a deposit", () => {
+  test("is cost from the day it is forfeited, and no cost again when that is undone", async () => {
+    const deposits = [{ name: "Pallets", amount: "50.00", taxable: false }];
+    const bill = await api.make(billShape, "/bills", await receipt({ deposits }));
+    const path = `/bills/${bill.id}/deposit-events`;
+    const figures = async () => {
+      const read = await api.read(billShape, `/bills/${bill.id}`);
+      return [read.figures?.givenBack, read.figures?.forfeited, read.figures?.held];
+    };
+    const lost = { deposit: 0, kind: "forfeited", amount: "20.00", on: "2025-07-01" };
+    const event = await api.make(depositEventShape, path, lost);
+    expect(await figures()).toEqual(["0.00", "20.00", "30.00"]);
+    const { faults } = await api.refused(422, "POST", path, { ...lost, amount: "30.01" });
+    expect(faults).toEqual(["amount: more-than-held"]);
+    await api.change(depositEventShape, "DELETE", `${path}/${event.id}`);
+    expect(await figures()).toEqual(["0.00", "0.00", "50.00"]);
+    await api.change(depositEventShape, "POST", `${path}/${event.id}/restore`);
+    expect(await figures()).toEqual(["0.00", "20.00", "30.00"]);
+  });
+});
+
+describe("goods handed back", () => {
+  // Ten at 3 for 20.00 are 66.67; two back at 13.33 less 15 % (2.00) are 11.33, GST 0.57 and QST 1.13: 13.03.
+  test("leave the lot they are of, for what comes back of their price", async () => {
+    const bought = await receipt();
+    const bill = await api.make(billShape, "/bills", bought);
+    const [sold] = bought.lines;
+    const back = {
+      ...sold,
+      quantity: "2",
+      discount: null,
+      returned: { percent: "15", lotId: bill.lines[0]?.lotId },
+    };
+    const entry = { ...bought, lines: [back], fees: [], printedTotal: null };
+    const returned = await api.make(billShape, "/bills", entry);
+    expect(returned.figures?.total).toBe("-13.03");
+    const lot = await api.read(lotShape, `/lots/${bill.lines[0]?.lotId}`);
+    expect([lot.state.free, lot.state.returned]).toEqual(["8", "2"]);
+    expect(returned.lines[0]).toMatchObject({ cost: "-13.03", lotId: null });
+    expect(returned.lines[0]?.stockEventId).not.toBeNull();
   });
 });

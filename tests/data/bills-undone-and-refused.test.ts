@@ -119,6 +119,12 @@ test("a region nobody knows, or whose tax of that day nobody knows, is refused",
   expect(await faultsIn(addBill(scope, v7(), early))).toEqual(["taxRegion: tax-unknown"]);
 });
 
+test("a currency unlike the store's is refused", async () => {
+  expect(await faultsIn(addBill(scope, v7(), some({ currency: "USD" })))).toEqual([
+    "currency: currency-not-the-stores",
+  ]);
+});
+
 test("another workspace sees no bill, and cannot undo one", async () => {
   const receipt = await made();
   const theirs = await otherScope();

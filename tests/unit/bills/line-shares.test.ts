@@ -76,6 +76,18 @@ describe("delivery", () => {
     expect(figuresOf(bill, billTerms([HST])).total.amount.toFixed(2)).toBe("45.17");
   });
 
+  test("takes its tax along in the same shares", () => {
+    const fees = [billedFee("delivery", { amount: decimal("40") })];
+    const bill = billOf([lineAt("100"), lineAt("300")], { fees });
+    const borne = (shares(bill, [GST, PST]) ?? []).map((line) =>
+      line.fees.flatMap(({ taxes }) => cents(taxes.map(({ amount }) => amount))),
+    );
+    expect(borne).toEqual([
+      ["0.50", "0.70"],
+      ["1.50", "2.10"],
+    ]);
+  });
+
   test("is borne by what was bought, not by what was handed back", () => {
     const back = lineAt("40", 1, { returned: handedBack() });
     const bill = billOf([back, lineAt("50")], { fees: delivery() });
