@@ -28,9 +28,6 @@ const stateShape = z.strictObject({
   found: decimalShape,
   missing: decimalShape,
   onOrder: decimalShape,
-  lying: z
-    .array(z.strictObject({ placeId: z.string().nullable(), quantity: decimalShape }))
-    .describe("where what is on hand lies; placeId null: on site, not stored"),
 });
 
 export const lotShape = z.strictObject({
@@ -85,6 +82,9 @@ export const lotShape = z.strictObject({
   note: z.string().nullable(),
   deletedAt: momentShape.nullable(),
   state: stateShape.describe("where its quantity is on the day asked for"),
+  lying: z
+    .array(z.strictObject({ placeId: z.string().nullable(), quantity: decimalShape }))
+    .describe("in which places what is on hand lies on that day; placeId null: on site, not stored"),
 });
 type KeptLot = Lot & Readonly<{ deletedAt?: string | null }>;
 
@@ -103,10 +103,6 @@ function apiState(lot: Lot, events: readonly StockEvent[], day: LocalDate): z.ou
     found: exactDigits(state.found),
     missing: exactDigits(state.missing),
     onOrder: exactDigits(state.onOrder),
-    lying: lyingOn(lot, events, day).map(({ placeId, quantity }) => ({
-      placeId,
-      quantity: exactDigits(quantity),
-    })),
   };
 }
 
@@ -160,6 +156,10 @@ export function apiLot(
     note,
     deletedAt: lot.deletedAt ?? null,
     state: apiState(lot, events, day),
+    lying: lyingOn(lot, events, day).map(({ placeId, quantity }) => ({
+      placeId,
+      quantity: exactDigits(quantity),
+    })),
   };
 }
 

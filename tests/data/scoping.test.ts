@@ -3,6 +3,8 @@ import { beforeAll, expect, test } from "vitest";
 import { plusDays } from "../../lib/calendar/local-date.ts";
 import { changesOf } from "../../lib/data/changes.ts";
 import { exposureFacts, materialFacts, offerFacts, savingsFacts, valuationOf } from "../../lib/data/facts.ts";
+import { addPayment } from "../../lib/data/lot-payments.ts";
+import { addReceipt } from "../../lib/data/lot-receipts.ts";
 import { addLot, deleteLot, lot, lotsOf } from "../../lib/data/lots.ts";
 import { archiveMaterial, changeMaterial, material, materialsOf } from "../../lib/data/materials.ts";
 import {
@@ -14,6 +16,8 @@ import {
   observation,
   observationsOf,
 } from "../../lib/data/observations.ts";
+import { contentsOfPlace } from "../../lib/data/place-contents.ts";
+import { archivePlace, changePlace, place, placesOf } from "../../lib/data/places.ts";
 import { changeProject, project, projectsOf } from "../../lib/data/projects.ts";
 import { recentObservations } from "../../lib/data/recent-observations.ts";
 import {
@@ -23,9 +27,13 @@ import {
   requirementsOf,
   reviseRequirement,
 } from "../../lib/data/requirements.ts";
+import { stockAct, undoAct } from "../../lib/data/stock-acts.ts";
 import { addStockEvent, eventsOf, stockEvent, undoStockEvent } from "../../lib/data/stock-events.ts";
+import { leftoversOf } from "../../lib/data/stock-leftovers.ts";
+import { countPlace } from "../../lib/data/stock-place-acts.ts";
 import { archiveStore, changeStore, store, storesOf } from "../../lib/data/stores.ts";
 import { decimal } from "../../lib/decimal.ts";
+import { paymentEntry, placeCountEntry, receiptEntry } from "../../lib/stock/stock-act-entry.ts";
 import { freshDatabase } from "../support/database.ts";
 import {
   accepted,
@@ -49,13 +57,16 @@ const NOT_THERE = { ok: false, why: "not-there" };
 let things: Awaited<ReturnType<typeof storedThings>>;
 
 async function storedThings() {
-  const stock = await storedStock(mine, boughtOn);
+  const stock = await storedStock(mine, boughtOn, { storedAt: "Shed" });
   const seen = someObservationEntry(stock.material.id, stock.store.id, today);
   const observed = await accepted(addObservation(mine, v7(), seen));
   await accepted(correctObservation(mine, observed.id, { amount: decimal("2") }, "misread"));
   const entry = someEvent("allocated", "1", today, { requirementId: stock.requirement.id });
   const event = await accepted(addStockEvent(mine, stock.lot.id, v7(), entry));
-  return { ...stock, observed, event };
+  const placeId = stock.lot.placeId ?? "";
+  const count = placeCountEntry.parse({ on: today, counts: [] });
+  const act = await accepted(countPlace(mine, placeId, v7(), count));
+  return { ...stock, observed, event, placeId, act };
 }
 
 beforeAll(async () => {
@@ -70,11 +81,16 @@ test("another workspace's things are not there to read", async () => {
   expect(await requirement(theirs, things.requirement.id)).toBeNull();
   expect(await lot(theirs, things.lot.id)).toBeNull();
   expect(await stockEvent(theirs, things.event.id)).toBeNull();
+  expect(await place(theirs, things.placeId)).toBeNull();
+  expect(await contentsOfPlace(theirs, things.placeId, today)).toBeNull();
+  expect(await stockAct(theirs, things.act.id)).toBeNull();
+  expect(await leftoversOf(theirs, things.project.id, today)).toBeNull();
   expect(await materialFacts(theirs, things.material.id, today)).toBeNull();
 });
 
 test("nor are they in any list", async () => {
   const lists = [
+    await placesOf(theirs),
     await storesOf(theirs),
     await storesOf(theirs, { archived: true }),
     await materialsOf(theirs),
@@ -128,6 +144,12 @@ test("nor are they there to write", async () => {
     await deleteLot(theirs, things.lot.id),
     await addStockEvent(theirs, things.lot.id, v7(), someEvent("drawn", "1", today)),
     await undoStockEvent(theirs, things.event.id),
+    await changePlace(theirs, things.placeId, { note: "x" }),
+    await archivePlace(theirs, things.placeId),
+    await countPlace(theirs, things.placeId, v7(), placeCountEntry.parse({ on: today, counts: [] })),
+    await addReceipt(theirs, things.lot.id, v7(), receiptEntry.parse({ quantity: "1", on: today })),
+    await addPayment(theirs, things.lot.id, v7(), paymentEntry.parse({ amount: "1", on: today })),
+    await undoAct(theirs, things.act.id),
   ])
     expect(answer).toEqual(NOT_THERE);
   expect(await storedIsAsBefore()).toBe(true);

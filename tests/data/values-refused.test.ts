@@ -4,6 +4,8 @@ import { beforeAll, expect, test } from "vitest";
 import { plusDays } from "../../lib/calendar/local-date.ts";
 import { addObservation } from "../../lib/data/observations.ts";
 import { addStockEvent } from "../../lib/data/stock-events.ts";
+import { countPlace } from "../../lib/data/stock-place-acts.ts";
+import { placeCountEntry } from "../../lib/stock/stock-act-entry.ts";
 import { freshDatabase } from "../support/database.ts";
 import {
   accepted,
@@ -22,7 +24,11 @@ let ids: Readonly<Record<string, string>> = {};
 beforeAll(async () => {
   const stock = await storedStock(scope, plusDays(today, -5), {
     payments: [{ amount: "10", on: plusDays(today, -5) }],
+    storedAt: "Shed",
   });
+  const count = placeCountEntry.parse({ on: today, counts: [] });
+  const placeId = stock.lot.placeId ?? "";
+  const act = await accepted(countPlace(scope, placeId, v7(), count));
   const seen = someObservationEntry(stock.material.id, stock.store.id, today);
   const observed = await accepted(addObservation(scope, v7(), seen));
   const entry = someEvent("allocated", "1", today, { requirementId: stock.requirement.id });
@@ -35,6 +41,8 @@ beforeAll(async () => {
     lot: stock.lot.id,
     observation: observed.id,
     stock_event: event.id,
+    storage_place: placeId,
+    stock_act: act.id,
   };
 });
 
@@ -69,6 +77,10 @@ const CHANGES: Readonly<Record<string, readonly string[]>> = {
     "trip_cost = -1, trip_currency = 'CAD'",
     "trip_cost = 5",
     "distance_km = -1",
+    "return_days = 0",
+    "price_adjustment_days = 3651",
+    "lead_days = 0",
+    "restocking_percent = 101",
   ],
   material: ["name = ''", "category = 'cars'", "recheck_days = 0", "dimensions = '[]'"],
   observation: [
@@ -118,10 +130,24 @@ const CHANGES: Readonly<Record<string, readonly string[]>> = {
     "condition = 0",
     "condition = 1.01",
     "ordered_on = '1900-01-01'",
+    "expected_on = ordered_on - 1",
+    "returnable_until = ordered_on - 1",
+    "adjustable_until = ordered_on - 1",
+    "restocking_percent = -1",
+    "lead_days = 0",
+    "given_free = ''",
+    "other_currency = ''",
     "fees = '{}'",
   ],
   lot_receipt: ["quantity = 0", "quantity = 'NaN'"],
   lot_payment: ["amount = -1", "home = -1"],
+  storage_place: [
+    "name = ''",
+    "area = 0, area_unit = 'square-metre'",
+    "volume = 3",
+    "weight_unit = 'kilogram'",
+  ],
+  stock_act: ["kind = 'somehow'"],
 };
 
 const REFUSED = /violates (check|not-null) constraint|is never made into another/;
@@ -159,6 +185,26 @@ const INSERTS: readonly (readonly [string, string])[] = [
   [
     "stock_event",
     "(id, lot_id, kind, quantity, on_day, entry_hash) VALUES (gen_random_uuid(), :lot, 'allocated', 1, now(), '')",
+  ],
+  [
+    "stock_event",
+    "(id, lot_id, kind, quantity, on_day, amount, currency, entry_hash) VALUES (gen_random_uuid(), :lot, 'stored', 1, now(), 5, 'CAD', '')",
+  ],
+  [
+    "stock_event",
+    "(id, lot_id, kind, quantity, on_day, entry_hash) VALUES (gen_random_uuid(), :lot, 'stored', 0, now(), '')",
+  ],
+  [
+    "stock_event",
+    "(id, lot_id, kind, quantity, on_day, requirement_id, place_id, entry_hash) VALUES (gen_random_uuid(), :lot, 'allocated', 1, now(), :requirement, :storage_place, '')",
+  ],
+  [
+    "stock_event",
+    "(id, lot_id, kind, quantity, on_day, from_place_id, entry_hash) VALUES (gen_random_uuid(), :lot, 'drawn', 1, now(), :storage_place, '')",
+  ],
+  [
+    "stock_event",
+    "(id, lot_id, kind, quantity, on_day, place_id, from_place_id, entry_hash) VALUES (gen_random_uuid(), :lot, 'moved', 1, now(), :storage_place, :storage_place, '')",
   ],
   [
     "stock_event",
