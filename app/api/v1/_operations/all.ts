@@ -1,5 +1,6 @@
 import type { Operation } from "../_answers/operation.ts";
 import * as bills from "./bills.ts";
+import * as disposals from "./disposals.ts";
 import * as lots from "./lots.ts";
 import * as materials from "./materials.ts";
 import * as observations from "./observations.ts";
@@ -7,6 +8,7 @@ import * as places from "./places.ts";
 import * as prices from "./prices.ts";
 import * as program from "./program.ts";
 import * as projects from "./projects.ts";
+import * as salvage from "./salvage.ts";
 import * as savings from "./savings.ts";
 import * as settings from "./settings.ts";
 import * as stockActs from "./stock-acts.ts";
@@ -27,8 +29,8 @@ export type AnyOperation = Pick<Operation, "method" | "path" | "summary" | "quer
 
 /** Everything the interface does, in the order of the document. */
 export const OPERATIONS: readonly AnyOperation[] = [
-  ...[settings, stores, materials, observations, prices, projects, lots, bills].flatMap((noun) =>
-    Object.values(noun),
+  ...[settings, stores, materials, observations, prices, projects, lots, salvage, bills, disposals].flatMap(
+    (noun) => Object.values(noun),
   ),
   ...HAPPENINGS.map(addStockEvent),
   addStockCount,
