@@ -61,16 +61,18 @@ function boxAround({ box }: View, labels: readonly LabelBox[], room: number): st
 }
 
 /**
- * A view of a takeoff with its dimensions labelled, none over another and none cut off. named: a field or measure in
+ * A view of a takeoff with its dimensions labelled, none over another and none cut off; an overhang of
+ * nothing is no dimension. named: a field or measure in
  * words. Units: the drawing's. Rounds: lengths for reading, half up to a sixty-fourth of an inch or a tenth of a millimetre.
  */
 export function drawnView(view: View, system: UnitSystem, named: (name: string) => string): DrawnView {
   const largest = Math.max(view.box.width, view.box.height, 1);
   const letters = largest / LETTERS;
   const read = (value: number) => lengthText(toTape(decimal(value), system), system);
-  const texts = view.spans.map(({ name, value }) => `${named(name)} ${read(value)}`);
-  const labels = spanLabels(view.spans, texts, letters);
-  const dimensions = view.spans.flatMap(({ name, from, to }, at): Dimension[] => {
+  const spans = view.spans.filter(({ value }) => value !== 0);
+  const texts = spans.map(({ name, value }) => `${named(name)} ${read(value)}`);
+  const labels = spanLabels(spans, texts, letters);
+  const dimensions = spans.flatMap(({ name, from, to }, at): Dimension[] => {
     const label = labels[at];
     if (label === undefined) return [];
     const { x, y } = label.box;

@@ -42,6 +42,16 @@ function covered(boxes: readonly LabelBox[]): number {
   return boxes.flatMap((one, at) => boxes.slice(at + 1).filter((other) => overlap(one, other))).length;
 }
 
+test("an overhang of nothing is not told, other lengths to a sixty-fourth of an inch", () => {
+  const roof = { length: "40 ft", width: "5 ft", slope: "5", eaveOverhang: "1", rakeOverhang: "0" };
+  const told = reckoned("gable-roof", roof).drawing.views.flatMap((view) =>
+    drawnView(view, "imperial", (name) => name).dimensions.map(({ text }) => text),
+  );
+  expect(told.filter((text) => text.startsWith("rakeOverhang"))).toEqual([]);
+  // 31 x 5 / 12 = 12.916667 in of rise, 59/64 = 0.921875 is nearest
+  expect(told).toContain("rise 1 ft 59/64 in");
+});
+
 const named = (name: string) => `Overhang at the rakes, ${name}`;
 
 /** Of every view: labels that cover one another, and labels cut off at the edge of the picture. */
@@ -50,7 +60,7 @@ function faultsOf(calculator: CalculatorName, inputs: Inputs, system: UnitSystem
     const { box, letters, dimensions } = drawnView(view, system, named);
     const [left = 0, top = 0, width = 0, height = 0] = box.split(" ").map(Number);
     const labels = spanLabels(
-      view.spans,
+      view.spans.filter(({ value }) => value !== 0),
       dimensions.map(({ text }) => text),
       letters,
     ).map((label) => label.box);

@@ -47,7 +47,7 @@ export function Measured({ takeoff, words, locale }: MeasuredProps) {
           key: line.key,
           cells: [
             <>
-              {line.label ?? words.lines[line.name]}
+              <span className={style.what}>{line.label ?? words.lines[line.name]}</span>
               {line.cut === null ? null : (
                 <Below>
                   {words.cut} {cutText(line.cut, system)}
