@@ -59,7 +59,10 @@ export async function billToStore(
     ...storeFaults(entry, store),
     ...lineFaults(entry, materials),
     ...dayFaults("on", entry.on, today),
-    ...(entry.receivedOn === null ? [] : dayFaults("receivedOn", entry.receivedOn, today)),
+    // Received on its own day, it is wrong in one place only.
+    ...(entry.receivedOn === null || entry.receivedOn === entry.on
+      ? []
+      : dayFaults("receivedOn", entry.receivedOn, today)),
     ...(code !== null && region === undefined ? [fault("taxRegion", "unknown-region")] : []),
     ...(tax?.known === false ? [fault("taxRegion", "tax-unknown")] : []),
     ...billFaults(entry, materials),
