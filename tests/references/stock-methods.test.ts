@@ -4,6 +4,7 @@ import type { Quantity } from "../../lib/measure/units.ts";
 import { movingAverageCost, periodicAverageCost } from "../../lib/stock/average-cost.ts";
 import type { CostedFlow, CostFlow } from "../../lib/stock/cost-flow.ts";
 import { costFlow } from "../../lib/stock/cost-flow.ts";
+import { costByMethod } from "../../lib/stock/cost-methods.ts";
 import { fifoCost } from "../../lib/stock/fifo-cost.ts";
 import { loadWeight } from "../../lib/stock/load-weight.ts";
 import { suggestedRefund } from "../../lib/stock/refund.ts";
@@ -71,6 +72,23 @@ describe("what was used and what is left of interchangeable goods", () => {
     }));
     expect(figures(fifoCost(costFlow(lots, TODAY), "CAD"))).toEqual(["910.00", "1060.00", "530.00"]);
   });
+});
+
+test("the lots' own costs stand beside the formulas, and come to what came in as they do", () => {
+  const lots = [
+    lotOf(10, 910, { id: "a", orderedOn: day("2026-01-01") }),
+    lotOf(15, 1590, { id: "b", orderedOn: day("2026-01-05") }),
+  ];
+  // All twenty from the second lot and the first: fifteen at 106, five at 91.
+  const events = [
+    { ...eventOf("drawn", 15, "2026-01-10"), lotId: "b" },
+    { ...eventOf("drawn", 5, "2026-01-10"), lotId: "a" },
+  ];
+  const found = costByMethod(SHEET, { lots, events }, valuation(), TODAY);
+  if (!found.known) throw new Error("every cost is known");
+  expect(found.came.cost.amount.toFixed(2)).toBe("2500.00");
+  expect(figures(found.methods["own-cost"])).toEqual(["1590.00", "455.00", "455.00"]);
+  expect(figures(found.methods["first-in-first-out"])).toEqual(["1440.00", "530.00", "530.00"]);
 });
 
 test("two at 20.00 handed back, 15 % kept, 13 % tax on what is left: 34.00 + 4.42 = 38.42 (trade.md T23, derived)", () => {

@@ -1,5 +1,6 @@
 import * as z from "zod";
 import { fields, id } from "../../../../lib/entry-fields.ts";
+import { costsShape } from "../../../../lib/show/api-costs.ts";
 import {
   leftoverShape,
   paymentShape,
@@ -121,6 +122,16 @@ export const restorePayment = operation({
   method: "POST",
   path: "/lots/{id}/payments/{paymentId}/restore",
   summary: "Brings an undone payment back",
+});
+
+export const readCosts = operation({
+  ...bare,
+  method: "GET",
+  path: "/materials/{id}/costs",
+  summary:
+    "What was issued of a material and what is left, by lot, first in first out, moving and periodic average",
+  query: fields(asOfQuery),
+  answer: costsShape,
 });
 
 export const listPriceFell = operation({
