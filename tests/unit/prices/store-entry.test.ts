@@ -12,6 +12,10 @@ function codes(schema: typeof storeEntry | typeof storePatch, given: Record<stri
 test("a store needs a name, a tax region and a currency, and its import charges are not confirmed", () => {
   expect(storeEntry.parse(YARD)).toEqual({
     ...YARD,
+    returnDays: null,
+    priceAdjustmentDays: null,
+    restockingPercent: null,
+    leadDays: null,
     tripCost: null,
     pricesIncludeTax: false,
     distanceKm: null,
