@@ -10,6 +10,7 @@ import { Answer } from "./_today/answer.tsx";
 import { FirstStep, type Step } from "./_today/first-step.tsx";
 import { NeededTable } from "./_today/needed-table.tsx";
 import { OfferTables } from "./_today/offer-tables.tsx";
+import { PriceFellTable } from "./_today/price-fell.tsx";
 import { ProjectsByStatus } from "./_today/projects-by-status.tsx";
 import { Saved } from "./_today/saved.tsx";
 import { DaySwitch } from "./_ui/day-switch.tsx";
@@ -67,6 +68,7 @@ export default async function TodayPage({ searchParams }: Readonly<{ searchParam
       />
       <ProjectsByStatus exposure={figures} facts={facts} />
       <OfferTables exposure={figures} names={names} valuation={facts.valuation} />
+      <PriceFellTable day={day} />
       <NeededTable exposure={figures} names={names} />
       <Saved report={savings(null, day, day, past)} />
       <DaySwitch

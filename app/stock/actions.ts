@@ -29,6 +29,14 @@ async function names() {
     storedAt: t("storedAt"),
     storeId: t("store"),
     requirementId: t("forProject"),
+    givenFree: t("givenFree"),
+    otherCurrency: t("otherCurrency"),
+    expectedOn: t("expectedOn"),
+    returnableUntil: t("returnableUntil"),
+    adjustableUntil: t("adjustableUntil"),
+    restockingPercent: t("restockingPercent"),
+    "payments amount": t("paymentAmount"),
+    "payments on": t("paymentOn"),
     note: t("note"),
   });
 }

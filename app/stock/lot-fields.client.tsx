@@ -9,11 +9,19 @@ import { SearchField } from "../_ui/search-field.client.tsx";
 import type { LotFieldsProps } from "./lot-field-props.ts";
 import { LotMore } from "./lot-more.client.tsx";
 
+/** Whether 0 was typed: then why is asked. */
+function isNothing(amount: string | null): boolean {
+  return amount !== null && /^0+(\.0*)?$/.test(amount.trim());
+}
+
 /** The fields of a lot as they stand on a receipt. The unit follows the material, currency and tax the store. */
 export function LotFields(props: LotFieldsProps) {
   const { materials, stores, needs, origins, copied, start, words, locale } = props;
   const [materialId, setMaterial] = useState(useField("materialId", start.materialId).value);
   const [storeId, setStore] = useState(useField("storeId", "").value);
+  const [paid, setPaid] = useState<string | null>(useField("paid.amount", "").value);
+  const typedCurrency = useField("paid.currency", "").value;
+  const [currency, setCurrency] = useState(typedCurrency);
   const amounts = { locale, words: props.amountWords };
   const material = materials.find((known) => known.value === materialId);
   const store = stores.find((known) => known.value === storeId);
@@ -53,16 +61,33 @@ export function LotFields(props: LotFieldsProps) {
             label={words.store}
             hint={words.storeHint}
             choices={[{ value: "", label: words.noStore }, ...stores]}
-            onChoice={setStore}
+            onChoice={(chosen) => {
+              setStore(chosen);
+              setCurrency("");
+            }}
           />
-          <AmountField name="paid.amount" label={words.paid} hint={words.paidHint} required {...amounts} />
+          <AmountField
+            name="paid.amount"
+            label={words.paid}
+            hint={words.paidHint}
+            required
+            onAmount={setPaid}
+            {...amounts}
+          />
+          {isNothing(paid) ? (
+            <Field name="givenFree" label={words.givenFree} hint={words.givenFreeHint} />
+          ) : null}
           <ChoiceField
             key={`currency ${storeId}`}
             name="paid.currency"
             label={words.currency}
             choices={props.currencies}
             start={store?.currency ?? start.currency}
+            onChoice={setCurrency}
           />
+          {store !== undefined && currency !== "" && currency !== store.currency ? (
+            <Field name="otherCurrency" label={words.otherCurrency} hint={words.otherCurrencyHint} />
+          ) : null}
           <PickField
             key={`tax ${storeId}`}
             name="paid.taxIncluded"

@@ -5,6 +5,7 @@ import { ChoiceField, PickField } from "../_ui/choice-field.client.tsx";
 import { DayField, Field } from "../_ui/field.client.tsx";
 import { More } from "../_ui/more.tsx";
 import { RowFields, Rows, rowKey } from "../_ui/rows.tsx";
+import { LotAgreed } from "./lot-agreed.client.tsx";
 import type { LotFieldsProps } from "./lot-field-props.ts";
 
 /** Fees a receipt may list beside the price: so many rows are offered. */
@@ -69,6 +70,7 @@ export function LotMore({ terms, regions, copied, words, amountWords, locale }: 
           />
         </>
       )}
+      <LotAgreed words={words} amountWords={amountWords} locale={locale} />
       <Field name="note" label={words.note} rows={3} />
     </More>
   );

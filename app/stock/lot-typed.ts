@@ -25,6 +25,30 @@ function paid(form: FormData, locale: string) {
   };
 }
 
+/** Payments of an order; a row without a day is of the day it was ordered. */
+function payments(form: FormData, locale: string) {
+  return rowsTyped(form, "payments")
+    .map((number) => `payments.${number}`)
+    .filter((at) => typed(form, `${at}.amount`) !== undefined)
+    .map((at) => ({
+      amount: typedAmount(form, `${at}.amount`, locale),
+      on: typed(form, `${at}.on`) ?? typed(form, "orderedOn"),
+    }));
+}
+
+/** What was agreed otherwise than the store usually does: only what was filled in is said. */
+function agreed(form: FormData, locale: string) {
+  const said = {
+    expectedOn: typed(form, "expectedOn"),
+    returnableUntil: typed(form, "returnableUntil"),
+    adjustableUntil: typed(form, "adjustableUntil"),
+    restockingPercent: typedAmount(form, "restockingPercent", locale),
+    givenFree: typed(form, "givenFree"),
+    otherCurrency: typed(form, "otherCurrency"),
+  };
+  return Object.fromEntries(Object.entries(said).filter(([, value]) => value !== undefined));
+}
+
 /** What the form of a lot sent, as an entry still to be checked; decimals as canonical text. */
 export function typedLot(form: FormData, locale: string) {
   const condition = typedAmount(form, "condition", locale);
@@ -41,6 +65,8 @@ export function typedLot(form: FormData, locale: string) {
     orderedOn: typed(form, "orderedOn"),
     ...(received === undefined ? {} : { acquiredOn: received }),
     ...(condition === undefined ? {} : { condition: shareOfPercent(condition) }),
+    payments: payments(form, locale),
+    ...agreed(form, locale),
     storedAt: typedOrNull(form, "storedAt"),
     note: typedOrNull(form, "note"),
   };

@@ -46,6 +46,21 @@ const KEYS = [
   "condition",
   "conditionHint",
   "note",
+  "givenFree",
+  "givenFreeHint",
+  "otherCurrency",
+  "otherCurrencyHint",
+  "agreedTitle",
+  "agreedHint",
+  "expectedOn",
+  "returnableUntil",
+  "adjustableUntil",
+  "restockingPercent",
+  "payments",
+  "paymentsHint",
+  "paymentRow",
+  "paymentAmount",
+  "paymentOn",
 ] as const;
 
 export type LotWords = Readonly<Record<(typeof KEYS)[number] | "paidHome", string>>;

@@ -1,6 +1,7 @@
 import { getTranslations } from "next-intl/server";
 import { UndoBar } from "../../_ui/undo-bar.tsx";
 import { asked, type Query } from "../../_workspace/day-asked.ts";
+import { ActBar } from "../../stock/act-bar.tsx";
 import { closeNeed, reopenNeed } from "../need-actions.ts";
 import { DoneMeasured } from "./takeoff/done-measured.tsx";
 
@@ -28,6 +29,7 @@ export async function Done({ query, projectId }: Readonly<{ query: Query; projec
     return <UndoBar undo={{ action: reopenNeed, fields, label: ui("undo") }}>{t("doneClosed")}</UndoBar>;
   if (done === "reopened")
     return <UndoBar undo={{ action: closeNeed, fields, label: ui("undo") }}>{t("doneReopened")}</UndoBar>;
+  if (done === "act" || done === "cannot") return <ActBar query={query} back={`/projects/${projectId}`} />;
   if (done?.startsWith("measured")) return <DoneMeasured query={query} projectId={projectId} />;
   if (done === undefined || !(done in SAID)) return null;
   return <UndoBar>{t(SAID[done as keyof typeof SAID])}</UndoBar>;

@@ -23,6 +23,7 @@ import { Answer } from "./answer.tsx";
 import { Basket } from "./basket.tsx";
 import { BuyTable } from "./buy-table.tsx";
 import { Done } from "./done.tsx";
+import { LeftOversLink } from "./left-overs-link.tsx";
 import { LotsTable } from "./lots-table.tsx";
 import { NeedsTable } from "./needs-table.tsx";
 import { SetAsideMeasured } from "./takeoff/set-aside-measured.tsx";
@@ -112,6 +113,7 @@ export default async function ProjectPage({ params, searchParams }: Props) {
             names={names}
             requirementIds={new Set(own.map((need) => need.id))}
           />
+          <LeftOversLink facts={facts} day={day} today={today} projectId={id} />
           <Basket projectId={id} day={day} today={today} query={searchParams} />
           <Caution>{t("caution")}</Caution>
         </>

@@ -10,6 +10,7 @@ import { RowFields, Rows, rowKey } from "../../_ui/rows.tsx";
 import { amountWords } from "../../_words/amount-words.ts";
 import { currencyChoices } from "../../_words/currency-choices.ts";
 import { ImportFields } from "./import-fields.tsx";
+import { UsualFields } from "./usual-fields.tsx";
 
 export type StoreFieldsProps = Readonly<{
   /** null: a new store. */
@@ -71,6 +72,7 @@ export async function StoreFields({ store, valuation }: StoreFieldsProps) {
         start={store?.distanceKm?.toFixed()}
         {...amounts}
       />
+      <UsualFields store={store} />
       <Rows title={t("discounts")} hint={t("discountsHint")}>
         {discounts.map((discount, index) => (
           <RowFields key={rowKey(index)} label={t("discountRow", { number: index + 1 })}>

@@ -38,6 +38,10 @@ export function storeTyped(form: FormData, locale: string) {
         ? null
         : { amount: amount("tripCost.amount"), currency: text("tripCost.currency") },
     distanceKm: amount("distanceKm"),
+    returnDays: text("returnDays"),
+    priceAdjustmentDays: text("priceAdjustmentDays"),
+    restockingPercent: amount("restockingPercent"),
+    leadDays: text("leadDays"),
     discounts: filledRows(form, "discounts", ["percent"], (at) => ({
       category: text(`${at}.category`),
       percent: amount(`${at}.percent`) ?? "",

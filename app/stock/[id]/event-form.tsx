@@ -1,55 +1,54 @@
-import { getLocale, getTranslations } from "next-intl/server";
-import type { LocalDate } from "../../../lib/calendar/local-date.ts";
+import { getTranslations } from "next-intl/server";
+import type { ReactNode } from "react";
+import type { LyingText } from "../../../lib/show/place-text.ts";
 import { newId } from "../../_forms/new-id.ts";
-import { AmountField } from "../../_ui/amount-field.client.tsx";
 import { Button } from "../../_ui/button.client.tsx";
-import { type Choice, ChoiceField } from "../../_ui/choice-field.client.tsx";
-import { DayField, Field } from "../../_ui/field.client.tsx";
+import { ChoiceField } from "../../_ui/choice-field.client.tsx";
 import { Form } from "../../_ui/form.client.tsx";
-import { More } from "../../_ui/more.tsx";
-import { amountWords } from "../../_words/amount-words.ts";
+import type { FormAction } from "../../_ui/form-state.ts";
 import { eventForm } from "../event-actions.ts";
+import type { Places } from "../place-choices.ts";
 
 type EventFormProps = Readonly<{
   lotId: string;
-  kind: "drawn" | "allocated";
+  /** The kind of event `eventForm` records; left out where another action knows by itself. */
+  kind?: string;
+  action?: FormAction;
   button: string;
   main?: boolean;
-  quantity: string;
-  unit: string;
-  choices: readonly Choice[];
-  day: LocalDate;
+  children: ReactNode;
 }>;
 
-/** One thing to happen to a lot: how many, for what; the day and a reason where it was not today. */
-export async function EventForm({ lotId, kind, button, main, quantity, unit, choices, day }: EventFormProps) {
+/** One thing to happen to a lot. */
+export async function EventForm({ lotId, kind, action = eventForm, button, main, children }: EventFormProps) {
   const t = await getTranslations("stock");
   return (
-    <Form action={eventForm} id={newId()} faultsTitle={t("faultsTitle")}>
+    <Form action={action} id={newId()} faultsTitle={t("faultsTitle")}>
       <input type="hidden" name="lotId" value={lotId} />
-      <input type="hidden" name="kind" value={kind} />
-      <AmountField
-        name="quantity"
-        label={t("howMany")}
-        start={quantity}
-        beside={unit}
-        locale={await getLocale()}
-        words={await amountWords()}
-        required
-      />
-      <ChoiceField
-        name="requirementId"
-        label={t("requirement")}
-        choices={choices}
-        start={choices[0]?.value ?? ""}
-      />
-      <More title={t("anotherDay")}>
-        <DayField name="on" label={t("on")} start={day} />
-        <Field name="reason" label={t("reason")} />
-      </More>
+      {kind === undefined ? null : <input type="hidden" name="kind" value={kind} />}
+      {children}
       <Button kind={main ? "main" : "plain"} pending={t("saving")} wide>
         {button}
       </Button>
     </Form>
+  );
+}
+
+/** Which of several places it is taken from; in one place there is nothing to ask. */
+export async function TakenFrom({
+  lying,
+  places,
+}: Readonly<{ lying: readonly LyingText[]; places: Places }>) {
+  const t = await getTranslations("lotLife");
+  const stored = lying.flatMap(({ placeId, quantity }) =>
+    placeId === null ? [] : [{ value: placeId, label: `${places.name(placeId)}: ${quantity}` }],
+  );
+  if (lying.length < 2) return null;
+  return (
+    <ChoiceField
+      name="placeId"
+      label={t("takenFrom")}
+      choices={[{ value: "", label: t("anyPlace") }, ...stored]}
+    />
   );
 }

@@ -1,37 +1,47 @@
 import { getLocale, getTranslations } from "next-intl/server";
 import { changesOf } from "../../../lib/data/changes.ts";
-import type { StoredEvent } from "../../../lib/data/stock-events.ts";
 import type { PurchaseUnit } from "../../../lib/measure/units.ts";
 import { dayText, momentText } from "../../../lib/show/day-text.ts";
-import { lotEvents } from "../../../lib/show/lot-events.ts";
-
-import type { Lot } from "../../../lib/stock/lot.ts";
-import { Button } from "../../_ui/button.client.tsx";
+import type { LifeStep } from "../../../lib/show/lot-life.ts";
 import { Below } from "../../_ui/money-text.tsx";
 import { Part } from "../../_ui/page-head.tsx";
 import { Table } from "../../_ui/table.tsx";
 import { unitWords } from "../../_words/unit-words.ts";
 import { scopeSeen, workspaceSeen } from "../../_workspace/workspace-seen.ts";
-import { redoEvent, undoEvent } from "../event-actions.ts";
+import { StepUndo } from "./step-undo.tsx";
+import { StepWhat } from "./step-what.tsx";
 
 type EventsProps = Readonly<{
-  lot: Lot;
-  events: readonly StoredEvent[];
+  lotId: string;
+  steps: readonly LifeStep[];
   projectOf: ReadonlyMap<string, string>;
+  placeName: (id: string) => string;
   unit: PurchaseUnit;
 }>;
 
-/** What happened to a lot, the newest first: how much, for what, before and after, who recorded it when; each can be undone. */
-export async function Events({ lot, events, projectOf, unit }: EventsProps) {
+/** What a step of a lot's life is known by in the change log; the order is the lot itself. */
+function idOf(lotId: string, step: LifeStep): string | null {
+  if (step.step === "ordered") return lotId;
+  return step.step === "event" ? step.event.id : step.id;
+}
+
+/** A lot's whole life, the newest first: how much, for what, before and after, who recorded it when; each can be undone. */
+export async function Events({ lotId, steps, projectOf, placeName, unit }: EventsProps) {
   const t = await getTranslations("stock");
   const ui = await getTranslations("ui");
   const locale = await getLocale();
   const units = await unitWords();
   const { timeZone } = await workspaceSeen();
-  const { items } = await changesOf(await scopeSeen(), { of: lot.id, limit: 500 });
+  const { items } = await changesOf(await scopeSeen(), { of: lotId, limit: 500 });
+  // The change that made it: of an id with several, the oldest comes last and stays.
   const recorded = new Map(items.map((change) => [change.rowId, change]));
-  const rows = lotEvents(lot, events, locale);
-  if (rows.length === 0) return null;
+  const quantityOf = (step: LifeStep) => {
+    if (step.step === "paid") return step.amount;
+    const { text, exact } = step.step === "event" ? step.event.quantity : step.quantity;
+    return step.step === "event" && step.event.kind === "stored"
+      ? (step.event.amount ?? "–")
+      : `${text} ${units.of(unit, exact)}`;
+  };
   return (
     <Part title={t("events")} note={t("eventsNote")}>
       <Table
@@ -48,24 +58,21 @@ export async function Events({ lot, events, projectOf, unit }: EventsProps) {
           { key: "who", label: t("recorded") },
           { key: "undo", label: ui("undo"), quiet: true, figures: true },
         ]}
-        rows={rows.map((event) => {
-          const change = recorded.get(event.id);
-          const project = event.requirementId === null ? null : (projectOf.get(event.requirementId) ?? "–");
+        rows={steps.map((step, at) => {
+          const id = idOf(lotId, step);
+          const change = id === null ? undefined : recorded.get(id);
+          const event = step.step === "event" ? step.event : null;
+          const changed = (pair: Readonly<{ before: string; after: string }> | null | undefined) =>
+            pair && pair.before !== pair.after ? `${pair.before} → ${pair.after}` : "–";
           return {
-            key: event.id,
-            faint: event.undone,
+            key: id === null ? `${step.step} ${at}` : `${step.step} ${id}`,
+            faint: event?.undone === true,
             cells: [
-              <>
-                {t(`kinds.${event.kind}`)}
-                {event.undone ? `, ${t("undone")}` : ""}
-                {project ? <Below>{project}</Below> : null}
-                {event.amount ? <Below>{event.amount}</Below> : null}
-                {event.reason ? <Below>{event.reason}</Below> : null}
-              </>,
-              dayText(event.on, locale),
-              `${event.quantity.text} ${units.of(unit, event.quantity.exact)}`,
-              event.free ? `${event.free.before} → ${event.free.after}` : "–",
-              event.there ? `${event.there.before} → ${event.there.after}` : "–",
+              <StepWhat key="what" step={step} projectOf={projectOf} placeName={placeName} />,
+              dayText(step.on, locale),
+              quantityOf(step),
+              changed(event?.free),
+              changed(event?.there),
               change ? (
                 <>
                   {change.actor}
@@ -74,16 +81,7 @@ export async function Events({ lot, events, projectOf, unit }: EventsProps) {
               ) : (
                 "–"
               ),
-              <form key="undo" action={event.undone ? redoEvent : undoEvent}>
-                <input type="hidden" name="id" value={event.id} />
-                <input type="hidden" name="lotId" value={lot.id} />
-                <Button
-                  kind="quiet"
-                  label={`${event.undone ? t("redo") : ui("undo")}: ${t(`kinds.${event.kind}`)}, ${event.quantity.text}, ${dayText(event.on, locale)}`}
-                >
-                  {event.undone ? t("redo") : ui("undo")}
-                </Button>
-              </form>,
+              <StepUndo key="undo" lotId={lotId} step={step} />,
             ],
           };
         })}

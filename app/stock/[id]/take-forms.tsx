@@ -1,26 +1,18 @@
 import { getLocale, getTranslations } from "next-intl/server";
-import type { LocalDate } from "../../../lib/calendar/local-date.ts";
 import { decimal } from "../../../lib/decimal.ts";
 import { smaller } from "../../../lib/show/free-lots.ts";
-import type { LotOnDay } from "../../../lib/show/lot-text.ts";
 import { quantityText } from "../../../lib/show/money-text.ts";
-import type { NeedText } from "../../../lib/show/needs-of.ts";
+import { ChoiceField } from "../../_ui/choice-field.client.tsx";
 import { Part } from "../../_ui/page-head.tsx";
 import { unitWords } from "../../_words/unit-words.ts";
-import type { Names } from "../../_workspace/names-of.ts";
 import { needChoices } from "../need-choices.ts";
-import { EventForm } from "./event-form.tsx";
+import { QuantityField } from "../quantity-field.tsx";
+import { WhenFields } from "../when-fields.tsx";
+import { EventForm, TakenFrom } from "./event-form.tsx";
+import type { LotContext } from "./lot-context.ts";
 
-type TakeFormsProps = Readonly<{
-  lot: LotOnDay;
-  needs: readonly NeedText[];
-  names: Names;
-  projectOf: ReadonlyMap<string, string>;
-  day: LocalDate;
-}>;
-
-/** Using some of a lot, and setting some of it aside: what there is to do with it. Nothing when nothing is left. */
-export async function TakeForms({ lot, needs, names, projectOf, day }: TakeFormsProps) {
+/** Using some of a lot, and setting some of it aside. Nothing when nothing is left. */
+export async function TakeForms({ lot, more, needs, names, projectOf, places, day }: LotContext) {
   const t = await getTranslations("stock");
   const locale = await getLocale();
   const units = await unitWords();
@@ -32,39 +24,51 @@ export async function TakeForms({ lot, needs, names, projectOf, day }: TakeForms
   const others = open.filter((need) => !held.some((one) => one.requirementId === need.value));
   const firstOpen = needs.find((need) => need.isOpen);
   const { quantity: free } = lot.free;
-  const shared = { lotId: lot.lot.id, day, unit: units.of(lot.unit, "2") };
+  const lotId = lot.lot.id;
+  const unit = units.of(lot.unit, "2");
+  const heldChoices = held.map(({ requirementId, quantity }) => ({
+    value: requirementId,
+    label: t("heldLine", {
+      project: projectOf.get(requirementId) ?? "–",
+      quantity: quantityText(quantity, locale),
+      unit: units.of(lot.unit, quantity.toFixed()),
+    }),
+  }));
+  const drawnFor = [...heldChoices, ...others, { value: "", label: t("requirementNone") }];
+  const received = !lot.onHand.quantity.equals(lot.onHand.onOrder);
   return (
     <>
-      <Part title={t("drawTitle")} note={t("drawNote")}>
-        <EventForm
-          kind="drawn"
-          button={t("draw")}
-          main
-          quantity={(held[0]?.quantity ?? free).toFixed()}
-          choices={[
-            ...held.map(({ requirementId, quantity }) => ({
-              value: requirementId,
-              label: t("heldLine", {
-                project: projectOf.get(requirementId) ?? "–",
-                quantity: quantityText(quantity, locale),
-                unit: units.of(lot.unit, quantity.toFixed()),
-              }),
-            })),
-            ...others,
-            { value: "", label: t("requirementNone") },
-          ]}
-          {...shared}
-        />
-      </Part>
+      {received ? (
+        <Part title={t("drawTitle")} note={t("drawNote")}>
+          <EventForm lotId={lotId} kind="drawn" button={t("draw")} main>
+            <QuantityField label={t("howMany")} start={(held[0]?.quantity ?? free).toFixed()} beside={unit} />
+            <ChoiceField
+              name="requirementId"
+              label={t("requirement")}
+              choices={drawnFor}
+              start={drawnFor[0]?.value ?? ""}
+            />
+            <TakenFrom lying={more.lying} places={places} />
+            <WhenFields day={day} />
+          </EventForm>
+        </Part>
+      ) : null}
       {free.isZero() || open.length === 0 ? null : (
         <Part title={t("allocateTitle")} note={t("allocateNote")}>
-          <EventForm
-            kind="allocated"
-            button={t("allocate")}
-            quantity={firstOpen ? smaller(free, decimal(firstOpen.open.exact)) : free.toFixed()}
-            choices={open}
-            {...shared}
-          />
+          <EventForm lotId={lotId} kind="allocated" button={t("allocate")}>
+            <QuantityField
+              label={t("howMany")}
+              start={firstOpen ? smaller(free, decimal(firstOpen.open.exact)) : free.toFixed()}
+              beside={unit}
+            />
+            <ChoiceField
+              name="requirementId"
+              label={t("requirement")}
+              choices={open}
+              start={open[0]?.value ?? ""}
+            />
+            <WhenFields day={day} />
+          </EventForm>
         </Part>
       )}
     </>

@@ -17,12 +17,14 @@ type WhereaboutsProps = Readonly<{
   lot: LotOnDay;
   events: readonly StockEvent[];
   day: LocalDate;
+  /** Today is looked at: what is set aside can be set free. */
+  now: boolean;
   projectOf: ReadonlyMap<string, string>;
   saving: LotText;
 }>;
 
 /** What is set aside for whom, what is free, and that nothing of the lot is unaccounted for. */
-export async function Whereabouts({ lot, events, day, projectOf, saving }: WhereaboutsProps) {
+export async function Whereabouts({ lot, events, day, now, projectOf, saving }: WhereaboutsProps) {
   const t = await getTranslations("stock");
   const locale = await getLocale();
   const units = await unitWords();
@@ -37,7 +39,7 @@ export async function Whereabouts({ lot, events, day, projectOf, saving }: Where
         )}
       </>,
       lot.cost.known ? moneyText(cost, locale) : t("unknownCost.other"),
-      requirementId === null ? null : (
+      requirementId === null || !now ? null : (
         <form key="free" action={setFree}>
           <input type="hidden" name="id" value={newId()} />
           <input type="hidden" name="lotId" value={lot.lot.id} />
