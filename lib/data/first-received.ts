@@ -41,6 +41,7 @@ export type EntryTable =
   | "bill"
   | "deposit_event"
   | "takeoff"
+  | "saved_report"
   | "asking_price"
   | "disposal";
 

@@ -63,15 +63,16 @@ const lot = z.strictObject({
   paid: amount,
   taxIncluded: z.boolean(),
 });
+const asked = z.strictObject({
+  from: day.nullable(),
+  until: day.nullable(),
+  projectId: id.nullable(),
+  materialId: id.nullable(),
+  currency: currency.nullable(),
+  day,
+});
 const content = z.strictObject({
-  asked: z.strictObject({
-    from: day.nullable(),
-    until: day.nullable(),
-    projectId: id.nullable(),
-    materialId: id.nullable(),
-    currency: currency.nullable(),
-    day,
-  }),
+  asked,
   homeCurrency: currency,
   currency,
   rate: z.strictObject({ rate: digits, on: day, source: z.string() }).nullable(),
@@ -99,4 +100,9 @@ export function storedContent(report: ReportContent): unknown {
 /** What `storedContent` made, read again, digit for digit. @throws {z.ZodError} when it is something else. */
 export function contentOfStored(stored: unknown): ReportContent {
   return content.parse(stored);
+}
+
+/** A stored question. @throws {z.ZodError} when it is something else. */
+export function askedOfStored(stored: unknown): ReportContent["asked"] {
+  return asked.parse(stored);
 }

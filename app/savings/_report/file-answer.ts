@@ -1,5 +1,8 @@
 import type { LocalDate } from "../../../lib/calendar/local-date.ts";
+import { savedReport } from "../../../lib/data/savings-saved.ts";
 import type { ReportContent } from "../../../lib/savings/report-content.ts";
+import { isId } from "../../_workspace/id-asked.ts";
+import { scopeSeen } from "../../_workspace/workspace-seen.ts";
 import { contentAsked } from "./content-asked.ts";
 import type { FlatRows } from "./flat-rows.ts";
 import { flatRows } from "./flat-rows.ts";
@@ -39,6 +42,10 @@ export async function fileAnswer(request: Request, kind: FileKind): Promise<Resp
 async function contentOrSaved(
   query: Readonly<Record<string, string>>,
 ): Promise<Readonly<{ content: ReportContent; madeOn: LocalDate }>> {
+  if (isId(query.saved)) {
+    const kept = await savedReport(await scopeSeen(), query.saved.toLowerCase());
+    if (kept !== null) return { content: kept.content, madeOn: kept.madeOn };
+  }
   const { content, today } = await contentAsked(Promise.resolve(query));
   return { content, madeOn: today };
 }

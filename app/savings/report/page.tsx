@@ -2,6 +2,8 @@ import type { Metadata } from "next";
 import Link from "next/link";
 import { getTranslations } from "next-intl/server";
 import { savingsQuery } from "../../../lib/show/savings-asked.ts";
+import { newId } from "../../_forms/new-id.ts";
+import { Button } from "../../_ui/button.client.tsx";
 import { PageHead } from "../../_ui/page-head.tsx";
 import type { Query } from "../../_workspace/day-asked.ts";
 import { contentAsked } from "../_report/content-asked.ts";
@@ -10,6 +12,7 @@ import style from "../_report/report.module.css";
 import { ReportView, Said } from "../_report/report-view.tsx";
 import { reportWords, wordedReport } from "../_report/worded-report.ts";
 import { Filter } from "../filter.tsx";
+import { keepReportForm } from "./actions.ts";
 
 export const dynamic = "force-dynamic";
 
@@ -41,7 +44,17 @@ export default async function ReportPage({ searchParams }: Readonly<{ searchPara
         ))}
       </div>
       <Filter asked={asked} day={day} today={today} facts={facts} path="/savings/report" />
-      <Files query={query} />
+      <Files query={query}>
+        <form action={keepReportForm}>
+          <input type="hidden" name="id" value={newId()} />
+          <input type="hidden" name="query" value={query} />
+          <Button kind="plain">{t("saveIt")}</Button>
+        </form>
+        <Link href="/savings/report/saved">{t("saved")}</Link>
+      </Files>
+      <p className={style.hint}>
+        {t("print")} {t("saveNote")}
+      </p>
       <ReportView
         report={report}
         whyPath={`/savings/:row${query}`}
