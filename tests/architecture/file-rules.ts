@@ -37,9 +37,16 @@ export function placesNamed(files: readonly TrackedFile[]): string[] {
 export function looseVersions(packageJson: string): string[] {
   const read = JSON.parse(packageJson);
   const wanted = { ...read.dependencies, ...read.devDependencies, ...read.overrides };
-  return Object.entries(wanted)
-    .filter(([, version]) => !EXACT.test(String(version)))
+  return versionsNamed(wanted)
+    .filter(([, version]) => !EXACT.test(version))
     .map(([name, version]) => `${name} ${version}`);
+}
+
+/** An override may stand within the package it is for. */
+function versionsNamed(wanted: object): [string, string][] {
+  return Object.entries(wanted).flatMap(([name, version]): [string, string][] =>
+    typeof version === "object" ? versionsNamed(version) : [[name, String(version)]],
+  );
 }
 
 const isFunction = (node: ts.Expression | undefined) =>

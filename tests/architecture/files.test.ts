@@ -111,8 +111,9 @@ describe("packages", () => {
     const loose = {
       dependencies: { a: "^1.0.0", b: "1.0.0" },
       devDependencies: { c: "latest", d: "1.0.0-beta.1" },
+      overrides: { e: { f: "~1.0.0", g: "1.0.0" } },
     };
-    expect(looseVersions(JSON.stringify(loose))).toEqual(["a ^1.0.0", "c latest"]);
+    expect(looseVersions(JSON.stringify(loose))).toEqual(["a ^1.0.0", "c latest", "f ~1.0.0"]);
   });
 
   test("are locked in the versions asked for", () => {
