@@ -10,7 +10,13 @@ import { RowFields, Rows, rowKey } from "../_ui/rows.tsx";
 import { SearchField } from "../_ui/search-field.client.tsx";
 
 /** A material to choose, with the units a need of it can be stated in, the one it is bought by first. */
-export type NeedMaterial = Readonly<{ value: string; label: string; units: readonly Choice[] }>;
+export type NeedMaterial = Readonly<{
+  value: string;
+  label: string;
+  units: readonly Choice[];
+  /** Lumber or panels, which may carry load: accepting used ones carries its caution. */
+  carriesLoad: boolean;
+}>;
 
 export type NeedStart = Readonly<{
   quantity: string;
@@ -37,6 +43,8 @@ export type NeedWords = Readonly<{
   budgetUnitPriceHint: string;
   used: string;
   acceptsUsed: string;
+  usedHint: string;
+  usedCaution: string;
   more: string;
   alternative: string;
   alternativeHint: string;
@@ -60,7 +68,8 @@ export type NeedFieldsProps = Readonly<{
 export function NeedFields({ materials, fixed, start, words, locale, chosen }: NeedFieldsProps) {
   const [materialId, setMaterial] = useState(useField("materialId", chosen).value);
   const amounts = { locale, words: words.amount };
-  const units = (fixed ?? materials.find((known) => known.value === materialId))?.units ?? [];
+  const material = fixed ?? materials.find((known) => known.value === materialId);
+  const units = material?.units ?? [];
   const others = materials.filter((known) => known.value !== (fixed?.value ?? materialId));
   const rows = [...start.alternatives, { materialId: "", factor: "" }];
   return (
@@ -103,6 +112,7 @@ export function NeedFields({ materials, fixed, start, words, locale, chosen }: N
       <PickField
         name="acceptsUsed"
         label={words.used}
+        hint={material?.carriesLoad ? words.usedCaution : words.usedHint}
         many
         starts={start.acceptsUsed ? ["yes"] : []}
         choices={[{ value: "yes", label: words.acceptsUsed }]}

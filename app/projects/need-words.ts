@@ -23,6 +23,8 @@ export async function needWords(currency: string): Promise<NeedWords> {
     budgetUnitPriceHint: t("budgetUnitPriceHint", { currency }),
     used: t("used"),
     acceptsUsed: t("acceptsUsed"),
+    usedHint: t("usedHint"),
+    usedCaution: t("usedCaution"),
     more: t("moreFields"),
     alternative: t("alternative"),
     alternativeHint: t("alternativeHint"),
@@ -40,6 +42,7 @@ export function needMaterials(materials: readonly Material[]): Promise<NeedMater
       value: material.id,
       label: material.name,
       units: await unitChoices(usableUnits(material)),
+      carriesLoad: material.category === "dimensional-lumber" || material.category === "sheet-goods",
     })),
   );
 }

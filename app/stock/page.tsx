@@ -31,6 +31,7 @@ export async function generateMetadata(): Promise<Metadata> {
 /** Stock: what lies where, how much of it is free, at which cost; narrowed by place, project and material. */
 export default async function StockPage({ searchParams }: Readonly<{ searchParams: Query }>) {
   const t = await getTranslations("stock");
+  const salvage = await getTranslations("salvage");
   const life = await getTranslations("lotLife");
   const locale = await getLocale();
   const day = await today();
@@ -81,6 +82,7 @@ export default async function StockPage({ searchParams }: Readonly<{ searchParam
           <>
             <LinkButton href="/bills/new">{t("enterReceipt")}</LinkButton>
             {all.length === 0 ? null : record("plain")}
+            <Link href="/stock/salvage">{salvage("link")}</Link>
             <Link href="/stock/places">{life("toPlaces")}</Link>
             <Link href="/bills">{t("receipts")}</Link>
           </>

@@ -13,3 +13,8 @@ export function shareOfPercent(text: string): string {
 export function percentOfShare(share: Decimal, locale: string): string {
   return percentText(share.times(HUNDRED), locale);
 }
+
+/** A share of one as canonical decimal text in percent, to begin a field with: 0.5 -> "50". Rounds: never. */
+export function percentTyped(share: Decimal): string {
+  return share.times(HUNDRED).toFixed();
+}

@@ -27,6 +27,8 @@ import { LeftOversLink } from "./left-overs-link.tsx";
 import { LotsTable } from "./lots-table.tsx";
 import { NeedsTable } from "./needs-table.tsx";
 import { SetAsideMeasured } from "./takeoff/set-aside-measured.tsx";
+import { WasteDone } from "./waste/waste-done.tsx";
+import { WastePart } from "./waste/waste-part.tsx";
 import { WholeJob } from "./whole-job.tsx";
 
 export const dynamic = "force-dynamic";
@@ -59,6 +61,7 @@ export default async function ProjectPage({ params, searchParams }: Props) {
   return (
     <>
       <Done query={searchParams} projectId={id} />
+      <WasteDone query={searchParams} projectId={id} />
       <PageHead
         title={project.name}
         up={<Link href="/projects">{t("up")}</Link>}
@@ -118,6 +121,7 @@ export default async function ProjectPage({ params, searchParams }: Props) {
           <Caution>{t("caution")}</Caution>
         </>
       )}
+      <WastePart projectId={id} project={figures} valuation={facts.valuation} day={day} />
       {project.note ? <p>{project.note}</p> : null}
       <DaySwitch
         path={`/projects/${id}`}

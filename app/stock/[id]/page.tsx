@@ -21,6 +21,9 @@ import { namesOf } from "../../_workspace/names-of.ts";
 import { scopeSeen } from "../../_workspace/workspace-seen.ts";
 import { cautionsOf } from "../cautions.ts";
 import { allPlaces } from "../place-choices.ts";
+import { SalePart } from "../salvage/sale-part.tsx";
+import { SalvageDone } from "../salvage/salvage-done.tsx";
+import { SalvagePart } from "../salvage/salvage-part.tsx";
 import { MoreWithLot } from "./_more/more-with-lot.tsx";
 import { PayForm } from "./_more/pay-form.tsx";
 import { Changes } from "./changes.tsx";
@@ -108,6 +111,7 @@ export default async function LotPage({ params, searchParams }: Props) {
         unit={material.purchaseUnit}
         name={material.name}
       />
+      <SalvageDone query={searchParams} lotId={id} name={material.name} />
       <PageHead
         title={material.name}
         up={up}
@@ -124,11 +128,13 @@ export default async function LotPage({ params, searchParams }: Props) {
         <Caution key={caution}>{t(caution)}</Caution>
       ))}
       <PriceFellNotice lotId={id} day={day} />
+      <SalvagePart lot={onDay} day={day} />
       {now ? (
         <>
           <ReceiveForm {...lot} />
           <PayForm {...lot} />
           <TakeForms {...lot} />
+          <SalePart lot={onDay} events={live} day={day} currency={facts.valuation.homeCurrency} />
           <MoveForm {...lot} />
           <MoreWithLot {...lot} />
         </>
