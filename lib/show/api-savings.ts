@@ -1,4 +1,5 @@
 import * as z from "zod";
+import { SAVING_CAUSES, savingBreakdown } from "../savings/saving-causes.ts";
 import {
   SAVING_KINDS,
   type SavingRow,
@@ -95,6 +96,16 @@ function apiTotals(totals: SavingTotals): z.output<typeof totalsShape> {
   };
 }
 
+const breakdownShape = z.array(
+  z.strictObject({
+    cause: z.enum(SAVING_CAUSES),
+    realised: decimalShape,
+    unrealised: decimalShape,
+    amount: decimalShape.describe("realised and unrealised together"),
+    rows: z.int(),
+  }),
+);
+
 export const savingsShape = z.strictObject({
   from: dayShape.nullable(),
   to: dayShape.nullable(),
@@ -106,6 +117,7 @@ export const savingsShape = z.strictObject({
     unrealised: totalsShape,
     byKind: z.partialRecord(z.enum(SAVING_KINDS), totalsShape),
   }),
+  breakdown: breakdownShape.describe("what made the saving; the lines add up to it exactly"),
 });
 type Asked = Pick<z.output<typeof savingsShape>, "from" | "to" | "asOf">;
 
@@ -124,5 +136,12 @@ export function apiSavings(report: SavingsReport, asked: Asked): z.output<typeof
       unrealised: apiTotals(report.unrealised),
       byKind: Object.fromEntries(kinds),
     },
+    breakdown: savingBreakdown(report.rows, report.realised.saving.currency).map((line) => ({
+      cause: line.cause,
+      realised: totalDigits(line.realised),
+      unrealised: totalDigits(line.unrealised),
+      amount: totalDigits(line.amount),
+      rows: line.rows,
+    })),
   };
 }
