@@ -72,7 +72,7 @@ function coverable(offer: Offer | undefined, need: Need): Decimal {
  * What a just logged price means on a day: against the best offers of other stores and the going price without it, against
  * what was last paid, since when nothing was as low, and what covering the open need here costs beside covering it
  * elsewhere. Pure figures; words stand elsewhere. Formulas: `Against`, `lowestSince`, `cheapestCover` (R6), `goingPriceOn`
- * (R7). Units: home currency, all in, purchase units. Rounds: the totals once, half up; nothing else. Not known: null.
+ * (R7). lowest: where it was told already (the phone has no history). Units: home currency, all in, purchase units. Rounds: the totals once, half up; nothing else. Not known: null.
  */
 export function whatItMeans(
   day: LocalDate,
@@ -81,6 +81,7 @@ export function whatItMeans(
   material: Material,
   valuation: Valuation,
   need: Need,
+  lowest?: Lowest,
 ): WhatItMeans {
   const before = others.filter(({ id }) => id !== logged.id);
   const { offers } = offersOn(day, [...before, logged], material, valuation);
@@ -105,7 +106,7 @@ export function whatItMeans(
     going,
     againstGoing: against(price, going.known ? going.price : null),
     againstLastPaid: against(price, need.lastPaid),
-    ...lowestSince(logged, before, material, valuation),
+    ...(lowest ?? lowestSince(logged, before, material, valuation)),
     covers,
     totalHere,
     totalElsewhere,

@@ -8,7 +8,8 @@ import { rateOfDay } from "../rates/rate-of-day.ts";
 import type { AisleFacts, AisleRegion, AisleStore } from "./aisle-facts.ts";
 import { plainMaterial } from "./aisle-material.ts";
 
-function aisleStore(store: Store): AisleStore {
+/** A store as text and numbers. Rounds: never. */
+export function aisleStore(store: Store): AisleStore {
   const { id, name, taxRegion, currency, pricesIncludeTax } = store;
   return {
     id,
@@ -26,7 +27,8 @@ function aisleStore(store: Store): AisleStore {
   };
 }
 
-function aisleRegions(valuation: Valuation, stores: readonly Store[], every: boolean): AisleRegion[] {
+/** The regions of home and of the stores, or every one, as text and numbers. Rounds: never. */
+export function aisleRegions(valuation: Valuation, stores: readonly Store[], every: boolean): AisleRegion[] {
   const codes = new Set([valuation.taxRegion, ...stores.map((store) => store.taxRegion)]);
   return [...valuation.regions.values()]
     .filter((region) => every || codes.has(region.code))

@@ -55,8 +55,10 @@ function store(plain: AisleStore): Store {
   };
 }
 
+type MaterialNamed = Pick<AisleMaterial, "id" | "name" | "category" | "unit" | "dimensions" | "exemptFrom">;
+
 /** The valuation the plain facts were made from, as far as one price needs it. */
-export function aisleValuation(facts: AisleFacts): Valuation {
+export function aisleValuation(facts: Omit<AisleFacts, "materials">): Valuation {
   return {
     homeCurrency: facts.homeCurrency,
     taxRegion: facts.taxRegion,
@@ -70,7 +72,7 @@ export function aisleValuation(facts: AisleFacts): Valuation {
 }
 
 /** A plain material back with its dimensions as decimals. */
-export function aisleMaterial(plain: AisleMaterial): Material {
+export function aisleMaterial(plain: MaterialNamed): Material {
   const dimensions: Dimensions = Object.fromEntries(
     Object.entries(plain.dimensions).map(([name, size]) => [
       name,

@@ -1,12 +1,15 @@
 import type { LocalDate } from "../calendar/local-date.ts";
 import { type Decimal, ONE, ZERO } from "../decimal.ts";
 import type { ExposureFacts } from "../exposure/exposure.ts";
-import type { WorkspaceExposure } from "../exposure/exposure-figures.ts";
+import type { RequirementExposure, WorkspaceExposure } from "../exposure/exposure-figures.ts";
 import type { Material } from "../materials/material.ts";
+import type { Lowest } from "../prices/lowest-since.ts";
 import type { Observation } from "../prices/observation.ts";
 import type { LeftOutReason, Offer } from "../prices/offer.ts";
 import { offersOn } from "../prices/offers.ts";
+import type { Valuation } from "../prices/valuation.ts";
 import { type WhatItMeans, whatItMeans } from "../prices/what-it-means.ts";
+import type { Requirement } from "../projects/project.ts";
 import { revisionOn } from "../projects/revisions.ts";
 import { type LastPaid, lastPaid } from "./last-paid.ts";
 
@@ -33,16 +36,32 @@ export type LoggedPrice = Readonly<{
   open: Decimal;
 }>;
 
+/** A line of exposure as an open need; null where nothing is open. */
+export function openNeedOf(
+  { requirementId, projectId, open, neededBy }: RequirementExposure,
+  requirement: Requirement | undefined,
+  day: LocalDate,
+): OpenNeed | null {
+  if (open.isZero()) return null;
+  const acceptsUsed = requirement ? revisionOn(requirement, day)?.acceptsUsed : false;
+  return { requirementId, projectId, open, neededBy, acceptsUsed: acceptsUsed ?? false };
+}
+
+/** The needs in the order of their days. */
+export function byDayNeeded(needs: readonly OpenNeed[]): OpenNeed[] {
+  return [...needs].sort((a, b) => a.neededBy.localeCompare(b.neededBy));
+}
+
 function openNeeds(exposure: WorkspaceExposure, facts: ExposureFacts, materialId: string): OpenNeed[] {
-  return exposure.projects
-    .flatMap((project) => project.lines)
-    .filter((line) => line.materialId === materialId && !line.open.isZero())
-    .map(({ requirementId, projectId, open, neededBy }) => {
-      const requirement = facts.requirements.find((known) => known.id === requirementId);
-      const acceptsUsed = requirement ? revisionOn(requirement, exposure.day)?.acceptsUsed : false;
-      return { requirementId, projectId, open, neededBy, acceptsUsed: acceptsUsed ?? false };
-    })
-    .sort((a, b) => a.neededBy.localeCompare(b.neededBy));
+  return byDayNeeded(
+    exposure.projects
+      .flatMap((project) => project.lines)
+      .filter((line) => line.materialId === materialId)
+      .flatMap((line) => {
+        const requirement = facts.requirements.find((known) => known.id === line.requirementId);
+        return openNeedOf(line, requirement, exposure.day) ?? [];
+      }),
+  );
 }
 
 /** The cheapest of offers that can be had for a quantity at all, import charges confirmed, used ones only where accepted. */
@@ -69,20 +88,39 @@ export function loggedPrice(
   facts: ExposureFacts,
   material: Material,
 ): LoggedPrice {
-  const { day } = exposure;
-  const others = history.filter((seen) => seen.id !== observation.id);
-  const { offers, leftOut } = offersOn(day, [...others, observation], material, facts.valuation);
-  const needs = openNeeds(exposure, facts, material.id);
+  return loggedPriceAmong(observation, history, {
+    day: exposure.day,
+    material,
+    valuation: facts.valuation,
+    needs: openNeeds(exposure, facts, material.id),
+    paid: lastPaid(facts, material, exposure.day),
+  });
+}
+
+/** What a logged price is held against, beside what was seen. lowest: where it was told already. */
+export type AroundPrice = Readonly<{
+  day: LocalDate;
+  material: Material;
+  valuation: Valuation;
+  needs: readonly OpenNeed[];
+  paid: LastPaid | null;
+  lowest?: Lowest;
+}>;
+
+/** `loggedPrice` from the few things it rests on. Rounds: as `whatItMeans` does. Not known: null. */
+export function loggedPriceAmong(
+  observation: Observation,
+  seen: readonly Observation[],
+  { day, material, valuation, needs, paid, lowest }: AroundPrice,
+): LoggedPrice {
+  const others = seen.filter(({ id }) => id !== observation.id);
+  const { offers, leftOut } = offersOn(day, [...others, observation], material, valuation);
   const sum = (some: readonly OpenNeed[]) => some.reduce((total, need) => total.plus(need.open), ZERO);
   const open = sum(needs);
   const openUsed = sum(needs.filter((need) => need.acceptsUsed));
-  const paid = lastPaid(facts, material, day);
+  const need = { open, openUsed, lastPaid: paid?.each ?? null };
   return {
-    means: whatItMeans(day, observation, others, material, facts.valuation, {
-      open,
-      openUsed,
-      lastPaid: paid?.each ?? null,
-    }),
+    means: whatItMeans(day, observation, others, material, valuation, need, lowest),
     offer: offers.find((found) => found.observationId === observation.id) ?? null,
     leftOut: leftOut.find((left) => left.observationId === observation.id)?.reason ?? null,
     elsewhere: cheapest(
