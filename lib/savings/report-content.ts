@@ -7,6 +7,7 @@ import { rateKept } from "../prices/rate-kept.ts";
 import { inCurrency } from "../rates/rate-of-day.ts";
 import type { MoneyRate } from "../stock/carrying.ts";
 import type { Lot } from "../stock/lot.ts";
+import { type BookCosts, bookCosts } from "./book-costs.ts";
 import { marketOfDays } from "./market-of-days.ts";
 import { type PriceSource, priceSources } from "./price-sources.ts";
 import { type SavingsFacts, savings } from "./savings.ts";
@@ -53,6 +54,8 @@ export type ReportContent = Readonly<{
   sources: readonly PriceSource[];
   lots: readonly ReportLot[];
   moneyRates: readonly MoneyRate[];
+  /** Stock by three cost formulas, home currency; none in the report of one project, whose stock is not apart. */
+  books: readonly BookCosts[];
   /** Names of materials, stores and projects, and the unit of each material, by id. */
   names: Readonly<Record<string, string>>;
   units: Readonly<Record<string, PurchaseUnit>>;
@@ -100,10 +103,16 @@ export function reportContent(asked: ReportAsked, facts: SavingsFacts): ReportCo
   const lotIds = new Set(own.map(({ lotId }) => lotId));
   const sources = priceSources(own, day, facts, market);
   const lots = facts.lots.filter(({ id }) => lotIds.has(id));
+  const period = { from, until: until === null || until > day ? day : until };
+  const books =
+    projectId === null
+      ? bookCosts(facts, period).filter((one) => materialId === null || one.materialId === materialId)
+      : [];
   const ids = new Set<string | null>([
     ...own.flatMap((row) => [row.materialId, row.projectId]),
     ...lots.map(({ storeId }) => storeId),
     ...sources.map(({ storeId }) => storeId),
+    ...books.map((one) => one.materialId),
     projectId,
     materialId,
   ]);
@@ -119,6 +128,7 @@ export function reportContent(asked: ReportAsked, facts: SavingsFacts): ReportCo
     sources,
     lots: lots.map(receiptOf),
     moneyRates: facts.moneyRates,
+    books,
     names: namesIn(facts, named),
     units: Object.fromEntries(
       [...facts.materials.values()]

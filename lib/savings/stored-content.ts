@@ -63,6 +63,15 @@ const lot = z.strictObject({
   paid: amount,
   taxIncluded: z.boolean(),
 });
+const book = z.strictObject({ issued: amount, left: amount });
+const books = z.strictObject({
+  materialId: id,
+  issued: digits,
+  left: digits,
+  byLot: book.nullable(),
+  fifo: book.nullable(),
+  average: book.nullable(),
+});
 const asked = z.strictObject({
   from: day.nullable(),
   until: day.nullable(),
@@ -82,6 +91,7 @@ const content = z.strictObject({
   sources: z.array(source),
   lots: z.array(lot),
   moneyRates: z.array(z.strictObject({ percent: digits, from: day.nullable() })),
+  books: z.array(books),
   names: z.record(id, z.string()),
   units: z.record(id, z.enum(PURCHASE_UNITS)),
 });

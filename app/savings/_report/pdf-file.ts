@@ -32,7 +32,8 @@ export function pdfFile(report: WordedReport, { t, locale }: ReportWords): Promi
     write(sheet, "P", `${term}: ${meaning}`, { size: SIZE.fine });
   for (const sentence of report.closing) write(sheet, "P", sentence, { size: SIZE.fine, colour: INK.muted });
   doc.addPage();
-  for (const table of [...report.views, report.rows, report.sources]) {
+  for (const table of [...report.views, report.rows, report.books, report.sources]) {
+    if (table === null) continue;
     text("H2", table.title);
     if (table.note !== null) text("P", table.note, true);
     pdfTable(sheet, table);

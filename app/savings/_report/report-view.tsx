@@ -19,7 +19,7 @@ type ViewProps = Readonly<{ report: WordedReport; whyPath: string | null; none: 
 
 /** A whole report on a page: one sheet to read, then the tables it rests on. */
 export function ReportView({ report, whyPath, none, meaning }: ViewProps) {
-  const { picture, drawings, breakdown, time, views, rows, sources } = report;
+  const { picture, drawings, breakdown, time, views, rows, sources, books } = report;
   return (
     <div className={style.report}>
       <KeyFigures
@@ -66,6 +66,11 @@ export function ReportView({ report, whyPath, none, meaning }: ViewProps) {
         <Part title={time.title} id={time.key}>
           <WordedTable table={time} least="34rem" />
         </Part>
+        {books === null ? null : (
+          <Part title={books.title} note={books.note} id={books.key}>
+            <WordedTable table={books} least="56rem" />
+          </Part>
+        )}
         <Part title={sources.title} id={sources.key}>
           <WordedTable table={sources} least="34rem" />
         </Part>

@@ -5,6 +5,7 @@ import { SAVING_VIEWS } from "../../../lib/savings/savings-by.ts";
 import { savingsReport } from "../../../lib/savings/savings-report.ts";
 import { dayText } from "../../../lib/show/day-text.ts";
 import { unitWords } from "../../_words/unit-words.ts";
+import { booksTable } from "./books-table.ts";
 import { breakdownTable } from "./breakdown-table.ts";
 import { numberCell, totalCell } from "./cells.ts";
 import { picture } from "./picture.ts";
@@ -54,6 +55,7 @@ export function wordedReport(content: ReportContent, words: ReportWords, madeOn:
     views: SAVING_VIEWS.map((view) => viewTable(view, content, words)),
     rows: rowsTable(content, words),
     sources: sourcesTable(content, words),
+    books: booksTable(content, words),
     firm: firm(content, words),
     definitions: definitions(words),
     closing: [t("notAdvice"), t("madeOn", { day: dayText(madeOn, words.locale) })],

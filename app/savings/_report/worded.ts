@@ -15,8 +15,9 @@ export type ReportWords = Readonly<{
 export type CellValue =
   | Readonly<{ kind: "number"; digits: string; places: number }>
   | Readonly<{ kind: "day"; day: LocalDate }>;
-/** under: a smaller line below. key: the row it tells the reason of. */
+/** under: smaller lines below. */
 export type WordedCell = Readonly<{ text: string; under?: readonly string[]; value?: CellValue }>;
+/** why: what its reason stands under. */
 export type WordedRow = Readonly<{
   key: string;
   cells: readonly WordedCell[];
@@ -48,6 +49,7 @@ export type WordedReport = Readonly<{
   views: readonly WordedTable[];
   rows: WordedTable;
   sources: WordedTable;
+  books: WordedTable | null;
   firm: readonly string[];
   definitions: readonly Readonly<{ term: string; text: string }>[];
   closing: readonly string[];

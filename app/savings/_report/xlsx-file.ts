@@ -54,7 +54,7 @@ function summary(report: WordedReport, { t }: ReportWords): Row[] {
   ];
 }
 
-/** A report as a spreadsheet of several sheets. extra: further sheets, after the report's own. */
+/** A report as a spreadsheet of several sheets. */
 export function xlsxFile(report: WordedReport, flat: FlatRows, words: ReportWords): Promise<Buffer> {
   const { t } = words;
   const sheet = (name: string, data: Row[], columns: number): Sheet<Buffer> => ({
@@ -78,6 +78,7 @@ export function xlsxFile(report: WordedReport, flat: FlatRows, words: ReportWord
       ),
       stickyRowsCount: 1,
     },
+    ...(report.books === null ? [] : [sheet(t("sheets.books"), tableRows(report.books), 9)]),
     sheet(t("sheets.sources"), tableRows(report.sources), 5),
   ]).toBuffer();
 }
