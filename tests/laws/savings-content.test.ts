@@ -69,7 +69,9 @@ test("every row can be explained: its share of each payment is its carrying cost
         const why = whySaving(rowKey(row), TODAY, facts);
         if (why === null) throw new Error(`no explanation of ${rowKey(row)}`);
         expect(why.row).toEqual(row);
-        const stored = facts.events.some(({ kind, lotId }) => kind === "stored" && lotId === row.lotId);
+        const stored = facts.events.some(
+          ({ kind, lotId }) => (kind === "stored" || kind === "moved") && lotId === row.lotId,
+        );
         if (!stored) expect(why.storage?.amount.toFixed() ?? null).toBe(row.carrying === null ? null : "0");
         expect(why.storage?.amount.isNegative() ?? false).toBe(false);
         const unknown = why.makesKnown.map(({ figure }) => figure);
