@@ -99,6 +99,11 @@ export const FAULT_CODES = [
   "same-requirement",
   "more-than-drawn",
   "nothing-left-over",
+  "password-too-short",
+  "wrong-name-or-password",
+  "too-many-tries",
+  "code-void",
+  "last-owner",
 ] as const;
 export type FaultCode = (typeof FAULT_CODES)[number];
 

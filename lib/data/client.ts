@@ -3,8 +3,8 @@ import { PrismaPg } from "@prisma/adapter-pg";
 import { tryAgainAfter } from "./database-errors.ts";
 import { Prisma, PrismaClient } from "./generated/client.ts";
 
-/** Whose rows a call works on, and who is at work: the change log names the actor. */
-export type Scope = Readonly<{ workspaceId: string; actor: string }>;
+/** Whose rows a call works on, and who is at work: the change log names the actor. readOnly: the database refuses every write. */
+export type Scope = Readonly<{ workspaceId: string; actor: string; readOnly?: boolean }>;
 export type Tx = Prisma.TransactionClient;
 
 /** The program was started without a database, or with one whose policies would not bind it. */
@@ -63,10 +63,19 @@ function roleOf(held: Kept): Promise<string> {
   return held.role;
 }
 
-type Settings = Readonly<{ workspace: string; actor: string; finding: "on" | "off" }>;
+/** The role of roleOf, for the connections about sign-in. */
+export function workingRole(): Promise<string> {
+  return roleOf(database());
+}
+
+type Settings = Readonly<{ workspace: string; actor: string; finding: "on" | "off"; readOnly: boolean }>;
+
+function settingsOf({ workspaceId, actor, readOnly = false }: Scope): Settings {
+  return { workspace: workspaceId, actor, finding: "off", readOnly };
+}
 
 async function inTransaction<T>(
-  { workspace, actor, finding }: Settings,
+  { workspace, actor, finding, readOnly }: Settings,
   work: (tx: Tx) => Promise<T>,
   snapshot: boolean,
 ): Promise<T> {
@@ -81,7 +90,8 @@ async function inTransaction<T>(
         async (tx) => {
           await tx.$queryRaw`SELECT set_config('role', ${role}, true), set_config('app.workspace', ${workspace}, true),
             set_config('app.actor', ${actor}, true), set_config('app.finding', ${finding}, true),
-            set_config('random_page_cost', '1.1', true), set_config('jit', 'off', true)`;
+            set_config('random_page_cost', '1.1', true), set_config('jit', 'off', true),
+            set_config('transaction_read_only', ${readOnly ? "on" : "off"}, true)`;
           return work(tx);
         },
         {
@@ -102,17 +112,17 @@ async function inTransaction<T>(
  * and then finds what the other has written.
  */
 export function inWorkspace<T>(scope: Scope, work: (tx: Tx) => Promise<T>): Promise<T> {
-  return inTransaction({ workspace: scope.workspaceId, actor: scope.actor, finding: "off" }, work, false);
+  return inTransaction(settingsOf(scope), work, false);
 }
 
 /** The same for several reads that must show one moment. */
 export function inSnapshot<T>(scope: Scope, work: (tx: Tx) => Promise<T>): Promise<T> {
-  return inTransaction({ workspace: scope.workspaceId, actor: scope.actor, finding: "off" }, work, true);
+  return inTransaction(settingsOf(scope), work, true);
 }
 
 /** Looks for workspaces before one is entered: sees their names and settings, nothing inside them, and cannot write. */
 export function findingWorkspaces<T>(work: (tx: Tx) => Promise<T>): Promise<T> {
-  return inTransaction({ workspace: "", actor: "system", finding: "on" }, work, false);
+  return inTransaction({ workspace: "", actor: "system", finding: "on", readOnly: false }, work, false);
 }
 
 /** A statement outside of any workspace, as the connecting user: for asking how the database is. */

@@ -4,7 +4,7 @@ import "server-only";
 const TRY_AGAIN = new Set(["40001", "40P01", "23505", "P2034", "P2002"]);
 
 /** Every code an error and its causes carry: PostgreSQL's SQLSTATE and Prisma's own. */
-function* codesOf(error: unknown): Generator<string> {
+export function* codesOf(error: unknown): Generator<string> {
   let at = error;
   for (let depth = 0; typeof at === "object" && at !== null && depth < 8; depth += 1) {
     for (const name of ["code", "originalCode"]) {

@@ -96,6 +96,11 @@ export const FAULT_WORDS: Readonly<Record<FaultCode, string>> = {
   "same-requirement": "must name two requirements",
   "more-than-drawn": "is more than was drawn",
   "nothing-left-over": "has nothing set aside or unused on that day",
+  "password-too-short": "takes at least 12 characters",
+  "wrong-name-or-password": "does not belong with the password",
+  "too-many-tries": "was tried too often; wait a few minutes",
+  "code-void": "is wrong, was used before, or is too old",
+  "last-owner": "is the last owner of the house",
 };
 
 /** A fault in an answer: the field first, so that the message can stand alone. */
