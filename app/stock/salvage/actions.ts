@@ -9,6 +9,7 @@ import { answer, writeChecked } from "../../_forms/answer.ts";
 import type { FieldNames } from "../../_forms/fault-words.ts";
 import { fieldNames } from "../../_forms/field-names.ts";
 import { typed, typedAll, typedOrNull } from "../../_forms/typed.ts";
+import { heldBack } from "../../_gate/allowed.ts";
 import type { FormState } from "../../_ui/form-state.ts";
 import { scopeSeen } from "../../_workspace/workspace-seen.ts";
 import { typedSalvage } from "./salvage-typed.ts";
@@ -50,6 +51,8 @@ function atRows<T>(written: Written<T>, rows: readonly number[]): Written<T> {
 
 /** Salvage counted in; then its lot. */
 export async function countInForm(previous: FormState, form: FormData): Promise<FormState> {
+  const held = await heldBack("countInForm", previous, form);
+  if (held !== null) return held;
   const { entry, rows } = typedSalvage(form, await getLocale());
   const whole = {
     ...entry,
@@ -73,6 +76,8 @@ export async function countInForm(previous: FormState, form: FormData): Promise<
 
 /** Salvage corrected; then its lot. */
 export async function correctForm(previous: FormState, form: FormData): Promise<FormState> {
+  const held = await heldBack("correctForm", previous, form);
+  if (held !== null) return held;
   const { entry, rows } = typedSalvage(form, await getLocale());
   const lotId = typed(form, "lotId") ?? "";
   return answer(

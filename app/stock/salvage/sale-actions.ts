@@ -9,11 +9,14 @@ import { stockEventEntry } from "../../../lib/stock/stock-event-entry.ts";
 import { answer, writeChecked } from "../../_forms/answer.ts";
 import { fieldNames } from "../../_forms/field-names.ts";
 import { typed, typedAmount } from "../../_forms/typed.ts";
+import { allowed, heldBack } from "../../_gate/allowed.ts";
 import type { FormState } from "../../_ui/form-state.ts";
 import { scopeSeen } from "../../_workspace/workspace-seen.ts";
 
 /** What is asked for one of a lot from a day on. */
 export async function askForm(previous: FormState, form: FormData): Promise<FormState> {
+  const held = await heldBack("askForm", previous, form);
+  if (held !== null) return held;
   const t = await getTranslations("salvage");
   const lotId = typed(form, "lotId") ?? "";
   const input = {
@@ -37,6 +40,7 @@ export async function askForm(previous: FormState, form: FormData): Promise<Form
 
 /** No longer for sale, from the day of the page on. Sent twice, it is done once. */
 export async function withdraw(form: FormData): Promise<void> {
+  await allowed("withdraw");
   const lotId = typed(form, "lotId") ?? "";
   const input = { amount: null, currency: typed(form, "currency"), since: typed(form, "since") };
   const scope = await scopeSeen();
@@ -48,12 +52,15 @@ export async function withdraw(form: FormData): Promise<void> {
 
 /** Takes an asking price, or its end, back. */
 export async function undoAsked(form: FormData): Promise<void> {
+  await allowed("undoAsked");
   await undoAskingPrice(await scopeSeen(), typed(form, "id") ?? "");
   redirect(`/stock/${typed(form, "lotId") ?? ""}?done=asked-undone`);
 }
 
 /** Some of a lot sold for so much in all. */
 export async function sellForm(previous: FormState, form: FormData): Promise<FormState> {
+  const held = await heldBack("sellForm", previous, form);
+  if (held !== null) return held;
   const t = await getTranslations("salvage");
   const locale = await getLocale();
   const lotId = typed(form, "lotId") ?? "";

@@ -10,9 +10,9 @@ import { quantityText } from "../../../lib/show/money-text.ts";
 import { salvageLines, salvageRow } from "../../../lib/show/salvage-text.ts";
 import { Caution } from "../../_ui/notice.tsx";
 import { Part } from "../../_ui/page-head.tsx";
-import { Table } from "../../_ui/table.tsx";
 import { unitWords } from "../../_words/unit-words.ts";
 import { scopeSeen } from "../../_workspace/workspace-seen.ts";
+import style from "../[id]/lot.module.css";
 import { Replacement } from "./salvage-table.tsx";
 
 /** On a salvaged lot's page: where it came from, what it took, its replacement value, and that it serves only who accepts it. */
@@ -56,17 +56,15 @@ export async function SalvagePart({ lot, day }: Readonly<{ lot: LotOnDay; day: L
     [t("replacement", { currency: facts.valuation.homeCurrency }), <Replacement key="r" row={worth} />],
   ];
   return (
-    <Part title={t("part")} note={t("usedOnly")}>
-      <Table
-        caption={t("part")}
-        captionHidden
-        least="16rem"
-        columns={[
-          { key: "line", label: t("line") },
-          { key: "said", label: t("said"), figures: true },
-        ]}
-        rows={rows.map(([line, value]) => ({ key: line, cells: [line, value] }))}
-      />
+    <Part id="salvaged" title={t("part")} note={t("usedOnly")}>
+      <dl className={style.facts}>
+        {rows.map(([line, value]) => (
+          <div key={line}>
+            <dt>{line}</dt>
+            <dd>{value}</dd>
+          </div>
+        ))}
+      </dl>
       <p>
         {counted === null ? null : (
           <>
