@@ -2,6 +2,7 @@ import { type LocalDate, localDate, plusDays } from "../calendar/local-date.ts";
 import { groupedBy } from "../exposure/exposure-facts.ts";
 import type { Money } from "../money/money.ts";
 import type { Lot } from "../stock/lot.ts";
+import { replay } from "../stock/replay.ts";
 import { lotRows } from "./lot-rows.ts";
 import { type MarketOfDays, marketOfDays } from "./market-of-days.ts";
 import { savingTotals } from "./saving-totals.ts";
@@ -13,8 +14,10 @@ export type HeldOn = Readonly<{ on: LocalDate; unrealised: Money; notKnown: numb
 /** Which holdings count; null: all. */
 export type HeldOf = Readonly<{ projectId: string | null; materialId: string | null }>;
 
-/** So many days at most are marked between the first lot and the last day. */
+/** So many days at most are marked between the first lot and the last day; fewer where many lots make each one long work. */
 const MOST_MARKS = 12;
+const MANY_LOTS = 1000;
+const MOST_OF_MANY = 5;
 
 /** The first of a month so many months after another day's. */
 function monthAfter(day: LocalDate, months: number): LocalDate {
@@ -25,11 +28,11 @@ function monthAfter(day: LocalDate, months: number): LocalDate {
 }
 const MONTHS = 12;
 
-/** Ends of months from one day to another, every so many that no more than MOST_MARKS stand, and the last day itself. */
-export function marksBetween(from: LocalDate, until: LocalDate): LocalDate[] {
+/** Ends of months from one day to another, every so many that no more than `most` stand, and the last day itself. */
+export function marksBetween(from: LocalDate, until: LocalDate, most = MOST_MARKS): LocalDate[] {
   for (const every of [1, 2, 3, 6, MONTHS, MONTHS * 5]) {
     const days: LocalDate[] = [];
-    for (let month = 1; days.length < MOST_MARKS; month += every) {
+    for (let month = 1; days.length < most; month += every) {
       const end = plusDays(monthAfter(from, month), -1);
       if (end >= until) return [...days, until];
       if (end >= from) days.push(end);
@@ -47,7 +50,8 @@ export function marksOfLots(
   const ordered = lots.map(({ orderedOn }) => orderedOn).filter((on) => on <= day);
   const first = ordered.sort()[0];
   if (first === undefined) return [];
-  return marksBetween(from === null || from < first || from > day ? first : from, day);
+  const most = lots.length > MANY_LOTS ? MOST_OF_MANY : MOST_MARKS;
+  return marksBetween(from === null || from < first || from > day ? first : from, day, most);
 }
 
 /**
@@ -68,6 +72,7 @@ export function heldOn(on: LocalDate, facts: SavingsFacts, { projectId, material
   const events = groupedBy(facts.events, (event) => event.lotId);
   const rows = facts.lots
     .filter((lot) => lot.orderedOn <= on && (materialId === null || lot.materialId === materialId))
+    .filter((lot) => replay(lot, events.get(lot.id) ?? [], on).balance.allocated.size > 0)
     .flatMap((lot) => lotRows(on, lot, events.get(lot.id) ?? [], facts, thatDay, requirements))
     .filter((row) => row.kind === "held" && (projectId === null || row.projectId === projectId));
   const { saving, notKnown } = savingTotals(rows, homeCurrency);
