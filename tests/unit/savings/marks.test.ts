@@ -9,6 +9,7 @@ test("marks are the ends of months, and the last day", () => {
     "2026-02-28",
     "2026-03-02",
   ]);
+  expect(marksBetween(day("2026-01-15"), day("2026-02-28"))).toEqual(["2026-01-31", "2026-02-28"]);
   expect(marksBetween(day("2026-03-02"), day("2026-03-02"))).toEqual(["2026-03-02"]);
 });
 

@@ -29,6 +29,7 @@ test("gains stand on the line of nothing, losses hang from it, and the sum steps
     [...(path ?? "").matchAll(/V([\d.]+)/g)].map(([, y]) => Number(y));
   expect(heights(drawing?.saved).every((y) => y <= zero)).toBe(true);
   expect(heights(drawing?.lost).every((y) => y >= zero)).toBe(true);
+  for (const path of [drawing?.saved, drawing?.lost]) expect(path?.endsWith(`V${drawing?.zero}Z`)).toBe(true);
   expect(Number(drawing?.end.y)).toBeLessThan(zero);
   expect(drawing?.end.y).toBe(heights(drawing?.net).at(-1)?.toFixed(1));
 });
