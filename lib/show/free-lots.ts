@@ -2,6 +2,7 @@ import type { LocalDate } from "../calendar/local-date.ts";
 import type { Decimal } from "../decimal.ts";
 import type { Lot, StockEvent } from "../stock/lot.ts";
 import { lotState } from "../stock/lot-state.ts";
+import { isUsed } from "../stock/salvage.ts";
 import { quantityText } from "./money-text.ts";
 
 /** A lot with some of it free, as text. Quantities in its material's purchase units. */
@@ -13,6 +14,8 @@ export type FreeLot = Readonly<{
   orderedOn: LocalDate;
   storedAt: string | null;
   origin: Lot["origin"];
+  /** Salvaged, or bought used: only for a need that accepts it. */
+  used: boolean;
 }>;
 
 /** Lots with free stock on a day, the oldest first: what was bought first is used first. Rounds: for reading. */
@@ -33,6 +36,7 @@ export function freeLots(
       orderedOn: lot.orderedOn,
       storedAt: lot.storedAt,
       origin: lot.origin,
+      used: isUsed(lot),
     }))
     .sort((a, b) => a.orderedOn.localeCompare(b.orderedOn));
 }

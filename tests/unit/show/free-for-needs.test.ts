@@ -12,6 +12,7 @@ const lot = (lotId: string, freeExact: string, materialId = "plywood"): FreeLot 
   orderedOn: DAY,
   storedAt: null,
   origin: "bought",
+  used: false,
 });
 const need = (requirementId: string, open: string, materialId = "plywood") =>
   line({ requirementId, materialId, open: decimal(open) });

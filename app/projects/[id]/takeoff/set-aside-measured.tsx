@@ -47,7 +47,12 @@ export async function SetAsideMeasured({ query, lines, names, day }: SetAsideMea
     scope,
     lots.map((lot) => lot.id),
   );
-  const offered = freeForNeeds(own, freeLots(lots, events, day, locale), locale);
+  const offered = freeForNeeds(
+    own,
+    // A need that was just measured accepts no used material until it is turned on for it.
+    freeLots(lots, events, day, locale).filter(({ used }) => !used),
+    locale,
+  );
   const [first] = offered;
   if (first === undefined) return null;
   const choices = offered.map(({ requirementId, lotId, materialId, unit, quantity }) => ({

@@ -9,6 +9,7 @@ import { standInFactor } from "../../../../../lib/projects/stands-in.ts";
 import { dayText } from "../../../../../lib/show/day-text.ts";
 import { freeLots, smaller } from "../../../../../lib/show/free-lots.ts";
 import { figureText } from "../../../../../lib/show/money-text.ts";
+import { mayServe } from "../../../../../lib/stock/salvage.ts";
 import { newId } from "../../../../_forms/new-id.ts";
 import { AmountField } from "../../../../_ui/amount-field.client.tsx";
 import { Button } from "../../../../_ui/button.client.tsx";
@@ -41,12 +42,23 @@ export async function SetAside({ need, open, materials, day }: SetAsideProps) {
     scope,
     lots.map(({ id }) => id),
   );
-  const free = freeLots(lots, events, day, locale);
+  const salvage = await getTranslations("salvage");
+  const serving = lots.filter((lot) => mayServe(lot, need, day));
+  const free = freeLots(serving, events, day, locale);
+  const left = freeLots(lots, events, day, locale).length > free.length;
   const factorOf = (materialId: string) => standInFactor(need, materialId) ?? ONE;
   const [first] = free;
-  if (first === undefined) return null;
+  if (first === undefined)
+    return left ? (
+      <Part title={t("setAsideTitle")} note={salvage("usedOnly")}>
+        {null}
+      </Part>
+    ) : null;
   return (
-    <Part title={t("setAsideTitle")} note={t("setAsideNote")}>
+    <Part
+      title={t("setAsideTitle")}
+      note={left ? `${t("setAsideNote")} ${salvage("usedOnly")}` : t("setAsideNote")}
+    >
       <Form action={setAsideForm} id={newId()} faultsTitle={t("faultsTitle")}>
         <input type="hidden" name="requirementId" value={need.id} />
         <input type="hidden" name="projectId" value={need.projectId} />
