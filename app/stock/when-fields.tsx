@@ -1,14 +1,13 @@
 import { getTranslations } from "next-intl/server";
-import { DayField, Field } from "../_ui/field.client.tsx";
-import { More } from "../_ui/more.tsx";
+import type { ReactNode } from "react";
+import { When } from "./when-fields.client.tsx";
 
-/** The day and a reason, folded away: most things are written down on their day. */
-export async function WhenFields({ day }: Readonly<{ day: string }>) {
+/** The day, a reason, and what else is rare, folded away: most things are written down on their day. */
+export async function WhenFields({ day, children }: Readonly<{ day: string; children?: ReactNode }>) {
   const t = await getTranslations("stock");
   return (
-    <More title={t("anotherDay")}>
-      <DayField name="on" label={t("on")} start={day} />
-      <Field name="reason" label={t("reason")} />
-    </More>
+    <When day={day} words={{ title: t("anotherDay"), on: t("on"), reason: t("reason") }}>
+      {children}
+    </When>
   );
 }

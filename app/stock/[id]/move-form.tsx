@@ -1,7 +1,6 @@
 import Link from "next/link";
 import { getTranslations } from "next-intl/server";
 import { ChoiceField } from "../../_ui/choice-field.client.tsx";
-import { More } from "../../_ui/more.tsx";
 import { Part } from "../../_ui/page-head.tsx";
 import { unitWords } from "../../_words/unit-words.ts";
 import { QuantityField } from "../quantity-field.tsx";
@@ -48,11 +47,10 @@ export async function MoveForm({ lot, more, places, valuation, day }: LotContext
             choices={from.length > 1 ? [...places.live, { value: "", label: t("move.site") }] : to}
             start={to[0]?.value ?? ""}
           />
-          <More title={t("move.costTitle")}>
+          <WhenFields day={day}>
             <input type="hidden" name="currency" value={currency} />
             <QuantityField name="amount" label={t("moveCost")} hint={t("moveCostHint")} beside={currency} />
-          </More>
-          <WhenFields day={day} />
+          </WhenFields>
         </EventForm>
       )}
     </Part>

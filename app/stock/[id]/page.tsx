@@ -102,6 +102,7 @@ export default async function LotPage({ params, searchParams }: Props) {
     day,
   };
   const now = day === today;
+  const sale = <SalePart lot={onDay} events={live} day={day} currency={facts.valuation.homeCurrency} />;
   return (
     <>
       <Done
@@ -134,9 +135,9 @@ export default async function LotPage({ params, searchParams }: Props) {
           <ReceiveForm {...lot} />
           <PayForm {...lot} />
           <TakeForms {...lot} />
-          <SalePart lot={onDay} events={live} day={day} currency={facts.valuation.homeCurrency} />
+          {stored.origin === "salvaged" ? sale : null}
           <MoveForm {...lot} />
-          <MoreWithLot {...lot} />
+          <MoreWithLot {...lot}>{stored.origin === "salvaged" ? null : sale}</MoreWithLot>
         </>
       ) : null}
       <Whereabouts lot={onDay} events={live} day={day} now={now} projectOf={lot.projectOf} saving={text} />

@@ -8,9 +8,9 @@ import { percentText } from "../../../lib/show/percent-text.ts";
 import { percentOfShare } from "../../../lib/show/share-typed.ts";
 import type { Lot } from "../../../lib/stock/lot.ts";
 import { Part } from "../../_ui/page-head.tsx";
-import { Table } from "../../_ui/table.tsx";
 import { unitWords } from "../../_words/unit-words.ts";
 import type { Names } from "../../_workspace/names-of.ts";
+import style from "./lot.module.css";
 
 type ReceiptProps = Readonly<{ lot: Lot; text: LotText; names: Names; currency: string }>;
 
@@ -69,18 +69,16 @@ export async function Receipt({ lot, text, names, currency }: ReceiptProps) {
   ];
   return (
     <Part title={t("receipt")}>
-      <Table
-        caption={t("receipt")}
-        captionHidden
-        least="16rem"
-        columns={[
-          { key: "name", label: t("receiptLine") },
-          { key: "value", label: t("receiptSays"), figures: true },
-        ]}
-        rows={lines
-          .filter(([, value]) => value !== null)
-          .map(([name, value]) => ({ key: name, cells: [name, value] }))}
-      />
+      <dl className={style.facts}>
+        {lines.map(([name, value]) =>
+          value === null ? null : (
+            <div key={name}>
+              <dt>{name}</dt>
+              <dd>{value}</dd>
+            </div>
+          ),
+        )}
+      </dl>
       {text.beforeImportCharges ? <p>{t("beforeImportCharges")}</p> : null}
     </Part>
   );

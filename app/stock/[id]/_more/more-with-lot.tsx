@@ -1,4 +1,5 @@
 import { getTranslations } from "next-intl/server";
+import type { ReactNode } from "react";
 import { More } from "../../../_ui/more.tsx";
 import type { LotContext } from "../lot-context.ts";
 import { CountForm } from "./count-form.tsx";
@@ -10,7 +11,7 @@ import { UnusedForm } from "./unused-form.tsx";
 import { WriteOffForm } from "./write-off-form.tsx";
 
 /** What is rarer with a lot, folded away: returned, sold, written off, counted, moved to another project, unused, storage money. */
-export async function MoreWithLot(lot: LotContext) {
+export async function MoreWithLot({ children, ...lot }: LotContext & Readonly<{ children: ReactNode }>) {
   const t = await getTranslations("lotLife");
   return (
     <More title={t("moreTitle")}>
@@ -21,6 +22,7 @@ export async function MoreWithLot(lot: LotContext) {
       <TransferForm {...lot} />
       <CountForm {...lot} />
       <StoringForm {...lot} />
+      {children}
     </More>
   );
 }
