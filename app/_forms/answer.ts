@@ -7,6 +7,7 @@ import { seesDemo } from "../_workspace/workspace-seen.ts";
 import { isDatabaseDown } from "./database-down.ts";
 import { type FieldNames, faultWords } from "./fault-words.ts";
 import { fingerprint } from "./fingerprint.ts";
+import { valuesOf } from "./values-of.ts";
 
 /** An entry parsed by its schema and then written; its faults when it does not parse. */
 export async function writeChecked<S extends z.ZodType, T>(
@@ -17,15 +18,6 @@ export async function writeChecked<S extends z.ZodType, T>(
   const read = entry.safeParse(input);
   if (!read.success) return { ok: false, why: "faults", faults: faultsOf(read.error) };
   return write(read.data);
-}
-
-function valuesOf(form: FormData): Record<string, string[]> {
-  const values: Record<string, string[]> = {};
-  for (const [name, value] of form) {
-    if (typeof value !== "string" || name.startsWith("$")) continue;
-    values[name] = [...(values[name] ?? []), value];
-  }
-  return values;
 }
 
 /** Whether a tab left open would write into other data: the demo was opened, or left, in another tab since. */

@@ -1,6 +1,5 @@
 import { cookies } from "next/headers";
-
-const COOKIE = "dunnage-workspace";
+import { WORKSPACE_COOKIE as COOKIE } from "../_gate/workspace-cookie.ts";
 
 /** Whether this browser is looking at the demo instead of the owner's own workspace. */
 export async function looksAtDemo(): Promise<boolean> {

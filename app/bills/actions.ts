@@ -8,6 +8,7 @@ import type { Written } from "../../lib/fault.ts";
 import { answer, writeChecked } from "../_forms/answer.ts";
 import { fieldNames } from "../_forms/field-names.ts";
 import { typed } from "../_forms/typed.ts";
+import { allowed, heldBack } from "../_gate/allowed.ts";
 import type { FormState } from "../_ui/form-state.ts";
 import { scopeSeen } from "../_workspace/workspace-seen.ts";
 import { rowPath, typedBill } from "./bill-typed.ts";
@@ -71,6 +72,8 @@ function atRows<T>(written: Written<T>, form: FormData): Written<T> {
 
 /** A receipt or quote with the prices and lots its lines are kept as; then its page. */
 export async function keepBillForm(previous: FormState, form: FormData): Promise<FormState> {
+  const held = await heldBack("keepBillForm", previous, form);
+  if (held !== null) return held;
   const input = typedBill(form, await getLocale());
   return answer(
     previous,
@@ -87,6 +90,7 @@ export async function keepBillForm(previous: FormState, form: FormData): Promise
 
 /** Takes a bill back with what it made; can be brought back. */
 export async function undoBillForm(form: FormData): Promise<void> {
+  await allowed("undoBillForm");
   const id = typed(form, "id") ?? "";
   await undoBill(await scopeSeen(), id);
   redirect(`/bills/${id}?done=undone`);
@@ -94,6 +98,7 @@ export async function undoBillForm(form: FormData): Promise<void> {
 
 /** Brings a bill back with what was undone with it. */
 export async function redoBillForm(form: FormData): Promise<void> {
+  await allowed("redoBillForm");
   const id = typed(form, "id") ?? "";
   const written = await redoBill(await scopeSeen(), id);
   redirect(`/bills/${id}?done=${written.ok ? "redone" : "not-redone"}`);

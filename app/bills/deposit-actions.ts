@@ -7,11 +7,14 @@ import { addDepositEvent, redoDepositEvent, undoDepositEvent } from "../../lib/d
 import { answer, writeChecked } from "../_forms/answer.ts";
 import { fieldNames } from "../_forms/field-names.ts";
 import { typed, typedAmount, typedOrNull } from "../_forms/typed.ts";
+import { allowed, heldBack } from "../_gate/allowed.ts";
 import type { FormState } from "../_ui/form-state.ts";
 import { scopeSeen } from "../_workspace/workspace-seen.ts";
 
 /** So much of a deposit given back or forfeited on a day; then the bill's page. */
 export async function depositForm(previous: FormState, form: FormData): Promise<FormState> {
+  const held = await heldBack("depositForm", previous, form);
+  if (held !== null) return held;
   const t = await getTranslations("bills");
   const billId = typed(form, "billId") ?? "";
   const input = {
@@ -42,6 +45,7 @@ export async function depositForm(previous: FormState, form: FormData): Promise<
 
 /** As if it had not happened to the deposit; can be brought back. */
 export async function undoDepositForm(form: FormData): Promise<void> {
+  await allowed("undoDepositForm");
   const event = typed(form, "event") ?? "";
   await undoDepositEvent(await scopeSeen(), event);
   redirect(`/bills/${typed(form, "id") ?? ""}?done=deposit-undone&event=${event}`);
@@ -49,6 +53,7 @@ export async function undoDepositForm(form: FormData): Promise<void> {
 
 /** Brings back what was undone, if so much is still held. */
 export async function redoDepositForm(form: FormData): Promise<void> {
+  await allowed("redoDepositForm");
   const event = typed(form, "event") ?? "";
   const written = await redoDepositEvent(await scopeSeen(), event);
   redirect(`/bills/${typed(form, "id") ?? ""}?done=${written.ok ? "deposit" : "deposit-not"}&event=${event}`);

@@ -13,6 +13,7 @@ import { lotEntry } from "../../lib/stock/lot-entry.ts";
 import { answer, writeChecked } from "../_forms/answer.ts";
 import { fieldNames } from "../_forms/field-names.ts";
 import { typed, typedAmount } from "../_forms/typed.ts";
+import { allowed, heldBack } from "../_gate/allowed.ts";
 import type { FormState } from "../_ui/form-state.ts";
 import { scopeSeen } from "../_workspace/workspace-seen.ts";
 import { rememberStore } from "./last-store.ts";
@@ -47,6 +48,8 @@ async function keep(form: FormData, locale: string) {
 
 /** Keeps a logged price; then says what it means. */
 export async function keepPrice(previous: FormState, form: FormData): Promise<FormState> {
+  const held = await heldBack("keepPrice", previous, form);
+  if (held !== null) return held;
   const locale = await getLocale();
   const words = logWords(locale);
   const names = fieldNames({
@@ -77,6 +80,8 @@ export async function keepPrice(previous: FormState, form: FormData): Promise<Fo
 
 /** "Bought n of it": the lot at the price just logged, set aside for a requirement, in one go. */
 export async function boughtOfIt(previous: FormState, form: FormData): Promise<FormState> {
+  const held = await heldBack("boughtOfIt", previous, form);
+  if (held !== null) return held;
   const locale = await getLocale();
   const words = logWords(locale);
   const requirementId = typed(form, "requirementId");
@@ -105,6 +110,7 @@ export async function boughtOfIt(previous: FormState, form: FormData): Promise<F
 
 /** Takes a logged price back. */
 export async function takeBack(form: FormData): Promise<void> {
+  await allowed("takeBack");
   const id = typed(form, "id") ?? "";
   const written = await deleteObservation(await scopeSeen(), id);
   redirect(written.ok ? `/log?undone=${id}` : "/log?cannot=1");
@@ -112,6 +118,7 @@ export async function takeBack(form: FormData): Promise<void> {
 
 /** Brings a price taken back into the books again. */
 export async function bringBack(form: FormData): Promise<void> {
+  await allowed("bringBack");
   const id = typed(form, "id") ?? "";
   const written = await undeleteObservation(await scopeSeen(), id);
   redirect(written.ok ? `/log?seen=${id}&of=${written.value.materialId}` : "/log?cannot=1");

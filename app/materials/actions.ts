@@ -17,6 +17,7 @@ import { IDENTITY_NAMES } from "../../lib/show/identity-fields.ts";
 import { answer, writeChecked } from "../_forms/answer.ts";
 import { fieldNames } from "../_forms/field-names.ts";
 import { typed } from "../_forms/typed.ts";
+import { allowed, heldBack } from "../_gate/allowed.ts";
 import type { FormState } from "../_ui/form-state.ts";
 import { scopeSeen } from "../_workspace/workspace-seen.ts";
 import { materialTyped } from "./material-typed.ts";
@@ -38,6 +39,8 @@ async function names() {
 
 /** Adds a material under the id its form was drawn with, begun from the catalogue or not; then its page. */
 export async function addMaterialForm(previous: FormState, form: FormData): Promise<FormState> {
+  const held = await heldBack("addMaterialForm", previous, form);
+  if (held !== null) return held;
   const input = materialTyped(form, await getLocale());
   const picked = catalogued(typed(form, "catalogue") ?? "");
   return answer(
@@ -58,6 +61,8 @@ export async function addMaterialForm(previous: FormState, form: FormData): Prom
 
 /** Changes a material. */
 export async function changeMaterialForm(previous: FormState, form: FormData): Promise<FormState> {
+  const held = await heldBack("changeMaterialForm", previous, form);
+  if (held !== null) return held;
   const input = materialTyped(form, await getLocale());
   const id = typed(form, "materialId") ?? "";
   return answer(
@@ -72,6 +77,7 @@ export async function changeMaterialForm(previous: FormState, form: FormData): P
 
 /** Archives a material: it is no longer offered in lists, its prices and figures stay. */
 export async function archiveMaterialForm(form: FormData): Promise<void> {
+  await allowed("archiveMaterialForm");
   const id = typed(form, "id") ?? "";
   const written = await archiveMaterial(await scopeSeen(), id);
   redirect(written.ok ? `/materials?done=archived&undo=${id}` : "/materials");
@@ -79,6 +85,7 @@ export async function archiveMaterialForm(form: FormData): Promise<void> {
 
 /** Brings an archived material back into use. */
 export async function restoreMaterialForm(form: FormData): Promise<void> {
+  await allowed("restoreMaterialForm");
   const id = typed(form, "id") ?? "";
   const written = await restoreMaterial(await scopeSeen(), id);
   if (written.ok) redirect(`/materials?done=restored&undo=${id}`);

@@ -12,6 +12,7 @@ import { observationCorrection } from "../../lib/prices/observation-entry.ts";
 import { answer, writeChecked } from "../_forms/answer.ts";
 import { fieldNames } from "../_forms/field-names.ts";
 import { typed } from "../_forms/typed.ts";
+import { allowed, heldBack } from "../_gate/allowed.ts";
 import type { FormState } from "../_ui/form-state.ts";
 import { scopeSeen } from "../_workspace/workspace-seen.ts";
 import { correctionTyped } from "./correction-typed.ts";
@@ -44,6 +45,8 @@ async function names() {
 
 /** Puts right what was read or typed wrong; what it said before stays readable. */
 export async function correctPriceForm(previous: FormState, form: FormData): Promise<FormState> {
+  const held = await heldBack("correctPriceForm", previous, form);
+  if (held !== null) return held;
   const id = typed(form, "priceId") ?? "";
   const input = correctionTyped(form, await getLocale());
   return answer(
@@ -61,6 +64,7 @@ export async function correctPriceForm(previous: FormState, form: FormData): Pro
 
 /** Takes a price out of every figure; it stays in the list, struck through. */
 export async function takePriceBack(form: FormData): Promise<void> {
+  await allowed("takePriceBack");
   const id = typed(form, "id") ?? "";
   const written = await deleteObservation(await scopeSeen(), id);
   redirect(written.ok ? `/materials/${written.value.materialId}?done=deleted&undo=${id}` : "/materials");
@@ -68,6 +72,7 @@ export async function takePriceBack(form: FormData): Promise<void> {
 
 /** Brings a price taken back into the figures again. */
 export async function bringPriceBack(form: FormData): Promise<void> {
+  await allowed("bringPriceBack");
   const id = typed(form, "id") ?? "";
   const written = await undeleteObservation(await scopeSeen(), id);
   redirect(written.ok ? `/materials/${written.value.materialId}?done=undeleted&undo=${id}` : "/materials");

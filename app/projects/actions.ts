@@ -6,6 +6,7 @@ import { projectEntry, projectPatch } from "../../lib/projects/project-entry.ts"
 import { answer, writeChecked } from "../_forms/answer.ts";
 import { fieldNames } from "../_forms/field-names.ts";
 import { typed, typedAmount, typedOrNull } from "../_forms/typed.ts";
+import { heldBack } from "../_gate/allowed.ts";
 import type { FormState } from "../_ui/form-state.ts";
 import { scopeSeen } from "../_workspace/workspace-seen.ts";
 
@@ -32,6 +33,8 @@ function typedProject(form: FormData, locale: string) {
 
 /** A new project; then its page. */
 export async function addProjectForm(previous: FormState, form: FormData): Promise<FormState> {
+  const held = await heldBack("addProjectForm", previous, form);
+  if (held !== null) return held;
   const input = typedProject(form, await getLocale());
   return answer(
     previous,
@@ -47,6 +50,8 @@ export async function addProjectForm(previous: FormState, form: FormData): Promi
 
 /** A project's name, budget, note, or status from a day on. A status chosen again is no change. */
 export async function changeProjectForm(previous: FormState, form: FormData): Promise<FormState> {
+  const held = await heldBack("changeProjectForm", previous, form);
+  if (held !== null) return held;
   const { status, statusFrom, ...rest } = typedProject(form, await getLocale());
   const same = status === typed(form, "statusBefore") && statusFrom === null;
   return answer(

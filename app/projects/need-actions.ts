@@ -16,6 +16,7 @@ import { stockEventEntry } from "../../lib/stock/stock-event-entry.ts";
 import { answer, writeChecked } from "../_forms/answer.ts";
 import { fieldNames } from "../_forms/field-names.ts";
 import { typed, typedAll, typedAmount } from "../_forms/typed.ts";
+import { allowed, heldBack } from "../_gate/allowed.ts";
 import type { FormState } from "../_ui/form-state.ts";
 import { scopeSeen, today } from "../_workspace/workspace-seen.ts";
 import { typedNeed } from "./need-typed.ts";
@@ -37,6 +38,8 @@ async function names() {
 
 /** A new line of a project; the unit left open is the one the material is bought by. */
 export async function addNeedForm(previous: FormState, form: FormData): Promise<FormState> {
+  const held = await heldBack("addNeedForm", previous, form);
+  if (held !== null) return held;
   const scope = await scopeSeen();
   const projectId = typed(form, "projectId") ?? "";
   const materialId = typedAll(form, "materialId")[0];
@@ -59,6 +62,8 @@ export async function addNeedForm(previous: FormState, form: FormData): Promise<
 
 /** A dated revision of a need. */
 export async function reviseNeedForm(previous: FormState, form: FormData): Promise<FormState> {
+  const held = await heldBack("reviseNeedForm", previous, form);
+  if (held !== null) return held;
   const scope = await scopeSeen();
   const id = typed(form, "requirementId") ?? "";
   const input = typedNeed(form, await getLocale());
@@ -74,6 +79,8 @@ export async function reviseNeedForm(previous: FormState, form: FormData): Promi
 
 /** Some of a lot's free stock set aside for a need. */
 export async function setAsideForm(previous: FormState, form: FormData): Promise<FormState> {
+  const held = await heldBack("setAsideForm", previous, form);
+  if (held !== null) return held;
   const stock = await getTranslations("stock");
   const projects = await getTranslations("projects");
   const scope = await scopeSeen();
@@ -97,6 +104,7 @@ export async function setAsideForm(previous: FormState, form: FormData): Promise
 
 /** Closes a need: nothing is open for it from today on. Closed already, it stays so. */
 export async function closeNeed(form: FormData): Promise<void> {
+  await allowed("closeNeed");
   const id = typed(form, "id") ?? "";
   await closeRequirement(await scopeSeen(), id, await today());
   redirect(`/projects/${typed(form, "projectId") ?? ""}?done=closed&need=${id}`);
@@ -104,6 +112,7 @@ export async function closeNeed(form: FormData): Promise<void> {
 
 /** Opens a closed need again. */
 export async function reopenNeed(form: FormData): Promise<void> {
+  await allowed("reopenNeed");
   const id = typed(form, "id") ?? "";
   await reopenRequirement(await scopeSeen(), id);
   redirect(`/projects/${typed(form, "projectId") ?? ""}?done=reopened&need=${id}`);

@@ -10,6 +10,7 @@ import { PageHead, Part } from "../_ui/page-head.tsx";
 import { beginDemoAnew, discardDemo, openDemo } from "../_workspace/actions.ts";
 import { scopeSeen, workspaceSeen } from "../_workspace/workspace-seen.ts";
 import { Done } from "./done.tsx";
+import { peopleLink } from "./people/people-link.ts";
 
 export const dynamic = "force-dynamic";
 
@@ -68,6 +69,7 @@ export default async function SettingsPage({ searchParams }: PageProps<"/setting
             title: t("rates.title"),
             text: t("rates.text", { count: rates.length }),
           },
+          ...(await peopleLink()),
           { href: "/settings/changes", title: t("changes.title"), text: t("changes.text") },
         ]}
       />

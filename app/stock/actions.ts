@@ -7,6 +7,7 @@ import { lotEntry } from "../../lib/stock/lot-entry.ts";
 import { answer, writeChecked } from "../_forms/answer.ts";
 import { fieldNames } from "../_forms/field-names.ts";
 import { typed } from "../_forms/typed.ts";
+import { allowed, heldBack } from "../_gate/allowed.ts";
 import type { FormState } from "../_ui/form-state.ts";
 import { scopeSeen } from "../_workspace/workspace-seen.ts";
 import { typedLot } from "./lot-typed.ts";
@@ -43,6 +44,8 @@ async function names() {
 
 /** A lot as its receipt says, set aside for a need where one is chosen; then its page. */
 export async function recordLotForm(previous: FormState, form: FormData): Promise<FormState> {
+  const held = await heldBack("recordLotForm", previous, form);
+  if (held !== null) return held;
   const input = typedLot(form, await getLocale());
   return answer(
     previous,
@@ -60,6 +63,7 @@ export async function recordLotForm(previous: FormState, form: FormData): Promis
 
 /** Out of the books, with everything that happened to it; can be brought back. */
 export async function deleteLotForm(form: FormData): Promise<void> {
+  await allowed("deleteLotForm");
   const id = typed(form, "id") ?? "";
   await deleteLot(await scopeSeen(), id);
   redirect(`/stock?done=deleted&lot=${id}`);
@@ -67,6 +71,7 @@ export async function deleteLotForm(form: FormData): Promise<void> {
 
 /** Brings a deleted lot back into the books. */
 export async function undeleteLotForm(form: FormData): Promise<void> {
+  await allowed("undeleteLotForm");
   const id = typed(form, "id") ?? "";
   await undeleteLot(await scopeSeen(), id);
   redirect(`/stock/${id}?done=restored`);

@@ -9,6 +9,7 @@ import { stockEventEntry } from "../../lib/stock/stock-event-entry.ts";
 import { answer, writeChecked } from "../_forms/answer.ts";
 import { fieldNames } from "../_forms/field-names.ts";
 import { typed } from "../_forms/typed.ts";
+import { allowed, heldBack } from "../_gate/allowed.ts";
 import type { FormState } from "../_ui/form-state.ts";
 import { scopeSeen } from "../_workspace/workspace-seen.ts";
 import { typedEvent } from "./event-typed.ts";
@@ -49,6 +50,8 @@ function inForm(state: FormState): FormState {
 
 /** One thing to happen to a lot: set aside, used, moved, returned, sold, written off, stored at a cost; the kind stands in the form. */
 export async function eventForm(previous: FormState, form: FormData): Promise<FormState> {
+  const held = await heldBack("eventForm", previous, form);
+  if (held !== null) return held;
   const lotId = typed(form, "lotId") ?? "";
   const input = typedEvent(form, await getLocale());
   const state = await answer(
@@ -74,6 +77,7 @@ function after(lotId: string, written: Written<StockEvent>, done: string): strin
 
 /** Sets free what is set aside for one need, all of it. Sent twice, it is done once. */
 export async function setFree(form: FormData): Promise<void> {
+  await allowed("setFree");
   const lotId = typed(form, "lotId") ?? "";
   const input = {
     kind: "released",
@@ -90,12 +94,14 @@ export async function setFree(form: FormData): Promise<void> {
 
 /** Takes something that happened to a lot back, with all that was done together with it. */
 export async function undoEvent(form: FormData): Promise<void> {
+  await allowed("undoEvent");
   const written = await undoStockEvent(await scopeSeen(), typed(form, "id") ?? "");
   redirect(after(typed(form, "lotId") ?? "", written, "undone"));
 }
 
 /** Lets it have happened again. */
 export async function redoEvent(form: FormData): Promise<void> {
+  await allowed("redoEvent");
   const written = await redoStockEvent(await scopeSeen(), typed(form, "id") ?? "");
   redirect(after(typed(form, "lotId") ?? "", written, "event"));
 }

@@ -9,11 +9,14 @@ import { stockCountEntry } from "../../lib/stock/stock-event-entry.ts";
 import { answer, writeChecked } from "../_forms/answer.ts";
 import { fieldNames } from "../_forms/field-names.ts";
 import { typed, typedAmount } from "../_forms/typed.ts";
+import { heldBack } from "../_gate/allowed.ts";
 import type { FormState } from "../_ui/form-state.ts";
 import { scopeSeen } from "../_workspace/workspace-seen.ts";
 
 /** How many of a lot are there: what is found or missing is booked; as in the books, nothing is. */
 export async function countLotForm(previous: FormState, form: FormData): Promise<FormState> {
+  const held = await heldBack("countLotForm", previous, form);
+  if (held !== null) return held;
   const t = await getTranslations("lotLife");
   const stock = await getTranslations("stock");
   const lotId = typed(form, "lotId") ?? "";
@@ -38,6 +41,8 @@ export async function countLotForm(previous: FormState, form: FormData): Promise
 
 /** So much of a draw came back from the site unused. */
 export async function unusedForm(previous: FormState, form: FormData): Promise<FormState> {
+  const held = await heldBack("unusedForm", previous, form);
+  if (held !== null) return held;
   const t = await getTranslations("lotLife");
   const stock = await getTranslations("stock");
   const lotId = typed(form, "lotId") ?? "";
@@ -61,6 +66,8 @@ export async function unusedForm(previous: FormState, form: FormData): Promise<F
 
 /** From one project to another, at its own cost. `held` names the need, and the lot where it is chosen with it. */
 export async function transferForm(previous: FormState, form: FormData): Promise<FormState> {
+  const held = await heldBack("transferForm", previous, form);
+  if (held !== null) return held;
   const t = await getTranslations("lotLife");
   const stock = await getTranslations("stock");
   const [fromRequirementId, heldLot] = (typed(form, "held") ?? "").split(" ");

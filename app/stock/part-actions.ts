@@ -9,12 +9,15 @@ import { paymentEntry, receiptEntry } from "../../lib/stock/stock-act-entry.ts";
 import { answer, writeChecked } from "../_forms/answer.ts";
 import { fieldNames } from "../_forms/field-names.ts";
 import { typed, typedAmount } from "../_forms/typed.ts";
+import { allowed, heldBack } from "../_gate/allowed.ts";
 import type { FormState } from "../_ui/form-state.ts";
 import { scopeSeen } from "../_workspace/workspace-seen.ts";
 import { afterRefusal } from "./undo-refused.ts";
 
 /** Some of what was ordered has come in. */
 export async function receiveForm(previous: FormState, form: FormData): Promise<FormState> {
+  const held = await heldBack("receiveForm", previous, form);
+  if (held !== null) return held;
   const t = await getTranslations("lotLife");
   const lotId = typed(form, "lotId") ?? "";
   const input = {
@@ -38,6 +41,8 @@ export async function receiveForm(previous: FormState, form: FormData): Promise<
 
 /** Money paid on a lot that was ordered. */
 export async function payForm(previous: FormState, form: FormData): Promise<FormState> {
+  const held = await heldBack("payForm", previous, form);
+  if (held !== null) return held;
   const t = await getTranslations("lotLife");
   const locale = await getLocale();
   const lotId = typed(form, "lotId") ?? "";
@@ -68,20 +73,24 @@ function after(form: FormData, written: Written<{ id: string }>, done: "received
 
 /** As if it had not come in. */
 export async function undoReceiptForm(form: FormData): Promise<void> {
+  await allowed("undoReceiptForm");
   after(form, await undoReceipt(await scopeSeen(), typed(form, "id") ?? ""), "received");
 }
 
 /** It came in after all. */
 export async function redoReceiptForm(form: FormData): Promise<void> {
+  await allowed("redoReceiptForm");
   after(form, await redoReceipt(await scopeSeen(), typed(form, "id") ?? ""), "received");
 }
 
 /** As if it had not been paid. */
 export async function undoPaymentForm(form: FormData): Promise<void> {
+  await allowed("undoPaymentForm");
   after(form, await undoPayment(await scopeSeen(), typed(form, "id") ?? ""), "paid");
 }
 
 /** It was paid after all. */
 export async function redoPaymentForm(form: FormData): Promise<void> {
+  await allowed("redoPaymentForm");
   after(form, await redoPayment(await scopeSeen(), typed(form, "id") ?? ""), "paid");
 }

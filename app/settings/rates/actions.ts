@@ -6,6 +6,7 @@ import { exchangeRateEntry } from "../../../lib/rates/exchange-rate-entry.ts";
 import { answer, writeChecked } from "../../_forms/answer.ts";
 import { fieldNames } from "../../_forms/field-names.ts";
 import { typed, typedAmount } from "../../_forms/typed.ts";
+import { heldBack } from "../../_gate/allowed.ts";
 import type { FormState } from "../../_ui/form-state.ts";
 import { scopeSeen } from "../../_workspace/workspace-seen.ts";
 import { findRate } from "./find-rate.ts";
@@ -33,6 +34,8 @@ async function rateTyped(form: FormData) {
 
 /** Adds one published rate. Another rate of the same day, pair and source is never written over unasked. */
 export async function addRateForm(previous: FormState, form: FormData): Promise<FormState> {
+  const held = await heldBack("addRateForm", previous, form);
+  if (held !== null) return held;
   const t = await getTranslations("settings.rates");
   const input = await rateTyped(form);
   return answer(
@@ -47,6 +50,8 @@ export async function addRateForm(previous: FormState, form: FormData): Promise<
 
 /** Puts a rate right that was typed wrong; the change log keeps the earlier one. */
 export async function correctRateForm(previous: FormState, form: FormData): Promise<FormState> {
+  const held = await heldBack("correctRateForm", previous, form);
+  if (held !== null) return held;
   const input = await rateTyped(form);
   return answer(
     previous,

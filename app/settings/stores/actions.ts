@@ -7,6 +7,7 @@ import { storeEntry, storePatch } from "../../../lib/prices/store-entry.ts";
 import { answer, writeChecked } from "../../_forms/answer.ts";
 import { fieldNames } from "../../_forms/field-names.ts";
 import { typed } from "../../_forms/typed.ts";
+import { allowed, heldBack } from "../../_gate/allowed.ts";
 import type { FormState } from "../../_ui/form-state.ts";
 import { scopeSeen } from "../../_workspace/workspace-seen.ts";
 import { storeTyped } from "./store-typed.ts";
@@ -37,6 +38,8 @@ async function names() {
 
 /** Adds a store under the id its form was drawn with. */
 export async function addStoreForm(previous: FormState, form: FormData): Promise<FormState> {
+  const held = await heldBack("addStoreForm", previous, form);
+  if (held !== null) return held;
   const input = storeTyped(form, await getLocale());
   return answer(
     previous,
@@ -52,6 +55,8 @@ export async function addStoreForm(previous: FormState, form: FormData): Promise
 
 /** Changes a store. */
 export async function changeStoreForm(previous: FormState, form: FormData): Promise<FormState> {
+  const held = await heldBack("changeStoreForm", previous, form);
+  if (held !== null) return held;
   const input = storeTyped(form, await getLocale());
   return answer(
     previous,
@@ -68,6 +73,7 @@ export async function changeStoreForm(previous: FormState, form: FormData): Prom
 
 /** Archives a store: it is no longer offered, its prices and figures stay. */
 export async function archiveStoreForm(form: FormData): Promise<void> {
+  await allowed("archiveStoreForm");
   const id = typed(form, "id") ?? "";
   const written = await archiveStore(await scopeSeen(), id);
   redirect(written.ok ? `/settings/stores?done=store-archived&undo=${id}` : "/settings/stores");
@@ -75,6 +81,7 @@ export async function archiveStoreForm(form: FormData): Promise<void> {
 
 /** Brings an archived store back into use. */
 export async function restoreStoreForm(form: FormData): Promise<void> {
+  await allowed("restoreStoreForm");
   const written = await restoreStore(await scopeSeen(), typed(form, "id") ?? "");
   if (written.ok) redirect("/settings/stores?done=store-restored");
   redirect(written.why === "faults" ? "/settings/stores?done=name-taken" : "/settings/stores");

@@ -8,6 +8,7 @@ import { taxRegionEntry } from "../../../lib/tax/tax-region-entry.ts";
 import { answer, refused, writeChecked } from "../../_forms/answer.ts";
 import { fieldNames } from "../../_forms/field-names.ts";
 import { rowsTyped, typed, typedAmount, typedOrNull } from "../../_forms/typed.ts";
+import { allowed, heldBack } from "../../_gate/allowed.ts";
 import type { FormState } from "../../_ui/form-state.ts";
 import { scopeSeen } from "../../_workspace/workspace-seen.ts";
 
@@ -30,6 +31,8 @@ function componentsTyped(form: FormData, locale: string) {
 
 /** Saves a region of the workspace's own, or its own reading of a known one. */
 export async function saveTaxRegionForm(previous: FormState, form: FormData): Promise<FormState> {
+  const held = await heldBack("saveTaxRegionForm", previous, form);
+  if (held !== null) return held;
   const t = await getTranslations("settings.taxes");
   const s = await getTranslations("settings");
   const input = {
@@ -69,6 +72,7 @@ export async function saveTaxRegionForm(previous: FormState, form: FormData): Pr
 
 /** The user looked up a rate written from memory and found it right. */
 export async function confirmTaxForm(form: FormData): Promise<void> {
+  await allowed("confirmTaxForm");
   const code = typed(form, "code") ?? "";
   const from = typed(form, "from");
   if (isLocalDate(from)) await confirmTax(await scopeSeen(), code, typed(form, "component") ?? "", from);

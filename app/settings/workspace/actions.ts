@@ -6,6 +6,7 @@ import { workspaceEntry } from "../../../lib/tax/workspace-entry.ts";
 import { answer, writeChecked } from "../../_forms/answer.ts";
 import { fieldNames } from "../../_forms/field-names.ts";
 import { rowsTyped, typed, typedAmount, typedOrNull } from "../../_forms/typed.ts";
+import { heldBack } from "../../_gate/allowed.ts";
 import type { FormState } from "../../_ui/form-state.ts";
 import { scopeSeen, workspaceSeen } from "../../_workspace/workspace-seen.ts";
 
@@ -29,6 +30,8 @@ function rateSourcesTyped(form: FormData) {
 
 /** Saves the workspace's settings. A money rate left as it was is not written again. */
 export async function saveWorkspace(previous: FormState, form: FormData): Promise<FormState> {
+  const held = await heldBack("saveWorkspace", previous, form);
+  if (held !== null) return held;
   const t = await getTranslations("settings.workspace");
   const s = await getTranslations("settings");
   const locale = await getLocale();

@@ -7,6 +7,7 @@ export type Problem = Readonly<{ status: ProblemStatus; detail: string; faults: 
 
 export const TITLES = {
   400: "Bad Request",
+  401: "Unauthorized",
   403: "Forbidden",
   404: "Not Found",
   405: "Method Not Allowed",
@@ -45,6 +46,7 @@ export function faulty(faults: readonly Fault[]): Problem {
 }
 
 export const NO_SUCH_ADDRESS = problem(404, "The interface has no such address; see /api/v1/openapi.json.");
+export const SIGN_IN_FIRST = problem(401, "Sign in first: this address needs to know who calls.");
 export const NOT_THERE = problem(404, "There is nothing here under this id.");
 
 /** A problem as an answer. */

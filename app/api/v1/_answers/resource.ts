@@ -2,10 +2,11 @@ import type * as z from "zod";
 import { todayIn } from "../../../../lib/calendar/local-date.ts";
 import { ownerWorkspace } from "../../../../lib/data/workspaces.ts";
 import { isDatabaseDown } from "../../../_forms/database-down.ts";
+import { caller } from "../../../_gate/caller.ts";
 import { readAs } from "./body.ts";
 import type { Asked, Operation, Outcome } from "./operation.ts";
 import { idsOf, type Parts } from "./parts.ts";
-import { faulty, NOT_THERE, type Problem, problem, problemResponse } from "./problem.ts";
+import { faulty, NOT_THERE, type Problem, problem, problemResponse, SIGN_IN_FIRST } from "./problem.ts";
 import { ONE_MEGABYTE, readJson, tooBig } from "./read-body.ts";
 
 /** Next hands over no parts where the address has none. */
@@ -30,10 +31,16 @@ export function does<B, Q extends z.ZodType, A extends z.ZodType>(
       if (ids === null) return problemResponse(NOT_THERE);
       const read = await readRequest(operation, request);
       if ("status" in read) return problemResponse(read);
+      const who = await caller();
+      if (who === null || who.role === "nobody") return problemResponse(SIGN_IN_FIRST);
       const workspace = await ownerWorkspace();
       const outcome = await answer({
         ...read,
-        scope: { workspaceId: workspace.id, actor: "interface" },
+        scope: {
+          workspaceId: workspace.id,
+          actor: who.person?.name ?? "interface",
+          readOnly: who.role === "reader",
+        },
         workspace,
         today: todayIn(workspace.timeZone, new Date()),
         part: (name) => namedPart(ids, name),

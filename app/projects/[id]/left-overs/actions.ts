@@ -5,6 +5,7 @@ import { returnLeftovers } from "../../../../lib/data/stock-leftovers.ts";
 import { leftoversEntry } from "../../../../lib/stock/stock-act-entry.ts";
 import { answer, writeChecked } from "../../../_forms/answer.ts";
 import { rowsTyped, typed, typedAmount } from "../../../_forms/typed.ts";
+import { heldBack } from "../../../_gate/allowed.ts";
 import type { FormState } from "../../../_ui/form-state.ts";
 import { scopeSeen } from "../../../_workspace/workspace-seen.ts";
 
@@ -19,6 +20,8 @@ function cameBack(form: FormData, locale: string) {
 
 /** What is over at the end of a project goes back to stock at cost, all of it in one step. */
 export async function leftOversForm(previous: FormState, form: FormData): Promise<FormState> {
+  const held = await heldBack("leftOversForm", previous, form);
+  if (held !== null) return held;
   const stock = await getTranslations("stock");
   const projectId = typed(form, "projectId") ?? "";
   const back = cameBack(form, await getLocale());

@@ -8,6 +8,7 @@ import { takeoffNeedsEntry } from "../../../../lib/projects/takeoff-needs.ts";
 import { answer, writeChecked } from "../../../_forms/answer.ts";
 import { fieldNames } from "../../../_forms/field-names.ts";
 import { rowsTyped, typed, typedAmount, typedOrNull } from "../../../_forms/typed.ts";
+import { allowed, heldBack } from "../../../_gate/allowed.ts";
 import type { FormState } from "../../../_ui/form-state.ts";
 import { isId } from "../../../_workspace/id-asked.ts";
 import { scopeSeen } from "../../../_workspace/workspace-seen.ts";
@@ -50,6 +51,8 @@ function ofTheForm<T>(written: Written<T>): Written<T> {
 
 /** A takeoff kept with its inputs and its chosen lines as requirements; of one opened again, their revisions. */
 export async function keepTakeoffForm(previous: FormState, form: FormData): Promise<FormState> {
+  const held = await heldBack("keepTakeoffForm", previous, form);
+  if (held !== null) return held;
   const scope = await scopeSeen();
   const projectId = typed(form, "projectId") ?? "";
   const reopen = typed(form, "reopen");
@@ -87,10 +90,12 @@ async function setUndone(form: FormData, undone: boolean): Promise<void> {
 
 /** Closes everything made of a takeoff. */
 export async function closeMeasured(form: FormData): Promise<void> {
+  await allowed("closeMeasured");
   await setUndone(form, true);
 }
 
 /** Opens everything made of a takeoff again. */
 export async function reopenMeasured(form: FormData): Promise<void> {
+  await allowed("reopenMeasured");
   await setUndone(form, false);
 }

@@ -7,6 +7,7 @@ import { stockEventEntry } from "../../../../lib/stock/stock-event-entry.ts";
 import { answer, writeChecked } from "../../../_forms/answer.ts";
 import { fieldNames } from "../../../_forms/field-names.ts";
 import { typed, typedAll } from "../../../_forms/typed.ts";
+import { heldBack } from "../../../_gate/allowed.ts";
 import type { FormState } from "../../../_ui/form-state.ts";
 import { scopeSeen } from "../../../_workspace/workspace-seen.ts";
 
@@ -15,6 +16,8 @@ import { scopeSeen } from "../../../_workspace/workspace-seen.ts";
  * what was accepted before is not set aside twice.
  */
 export async function setAsideMeasured(previous: FormState, form: FormData): Promise<FormState> {
+  const held = await heldBack("setAsideMeasured", previous, form);
+  if (held !== null) return held;
   const t = await getTranslations("takeoff");
   const scope = await scopeSeen();
   const on = typed(form, "on");

@@ -14,6 +14,7 @@ import { disposalEntry } from "../../../../lib/projects/disposal-entry.ts";
 import { answer, writeChecked } from "../../../_forms/answer.ts";
 import { fieldNames } from "../../../_forms/field-names.ts";
 import { typed } from "../../../_forms/typed.ts";
+import { allowed, heldBack } from "../../../_gate/allowed.ts";
 import type { FormState } from "../../../_ui/form-state.ts";
 import { scopeSeen } from "../../../_workspace/workspace-seen.ts";
 import { typedWaste } from "./waste-typed.ts";
@@ -50,6 +51,8 @@ function atWeight<T>(written: Written<T>): Written<T> {
 
 /** Waste gotten rid of; then its project. */
 export async function addWasteForm(previous: FormState, form: FormData): Promise<FormState> {
+  const held = await heldBack("addWasteForm", previous, form);
+  if (held !== null) return held;
   const projectId = typed(form, "projectId") ?? "";
   const input = typedWaste(form, await getLocale());
   return answer(
@@ -70,6 +73,8 @@ export async function addWasteForm(previous: FormState, form: FormData): Promise
 
 /** Waste corrected, all of it; then its project. */
 export async function correctWasteForm(previous: FormState, form: FormData): Promise<FormState> {
+  const held = await heldBack("correctWasteForm", previous, form);
+  if (held !== null) return held;
   const id = typed(form, "wasteId") ?? "";
   const input = typedWaste(form, await getLocale());
   return answer(
@@ -87,6 +92,7 @@ export async function correctWasteForm(previous: FormState, form: FormData): Pro
 
 /** Takes waste that was recorded back. */
 export async function undoWaste(form: FormData): Promise<void> {
+  await allowed("undoWaste");
   const id = typed(form, "id") ?? "";
   await undoDisposal(await scopeSeen(), id);
   redirect(`/projects/${typed(form, "projectId") ?? ""}?done=waste-undone&waste=${id}#waste`);
@@ -94,6 +100,7 @@ export async function undoWaste(form: FormData): Promise<void> {
 
 /** Lets it have been recorded again. */
 export async function redoWaste(form: FormData): Promise<void> {
+  await allowed("redoWaste");
   const id = typed(form, "id") ?? "";
   await redoDisposal(await scopeSeen(), id);
   redirect(`/projects/${typed(form, "projectId") ?? ""}?done=waste-redone&waste=${id}#waste`);

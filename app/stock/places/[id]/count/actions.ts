@@ -6,6 +6,7 @@ import { placeCountEntry } from "../../../../../lib/stock/stock-act-entry.ts";
 import { answer, refused, writeChecked } from "../../../../_forms/answer.ts";
 import type { FieldNames } from "../../../../_forms/fault-words.ts";
 import { rowsTyped, typed, typedAmount } from "../../../../_forms/typed.ts";
+import { heldBack } from "../../../../_gate/allowed.ts";
 import type { FormState } from "../../../../_ui/form-state.ts";
 import { scopeSeen, today } from "../../../../_workspace/workspace-seen.ts";
 import { writtenCounts } from "./asked-count.ts";
@@ -50,6 +51,8 @@ function input(form: FormData, counts: Counts) {
 
 /** What was counted, checked and shown beside the books; nothing is booked yet. */
 export async function previewCount(previous: FormState, form: FormData): Promise<FormState> {
+  const held = await heldBack("previewCount", previous, form);
+  if (held !== null) return held;
   const placeId = typed(form, "ofPlace") ?? "";
   const counts = typedCounts(form, await getLocale());
   const now = await today();
@@ -73,6 +76,8 @@ export async function previewCount(previous: FormState, form: FormData): Promise
 
 /** Books the differences of all lots counted, as one. */
 export async function bookCount(previous: FormState, form: FormData): Promise<FormState> {
+  const held = await heldBack("bookCount", previous, form);
+  if (held !== null) return held;
   const placeId = typed(form, "ofPlace") ?? "";
   const counts = typedCounts(form, await getLocale());
   const state = await answer(

@@ -6,6 +6,7 @@ import { placeMoneyEntry } from "../../../../../lib/stock/stock-act-entry.ts";
 import { answer, refused, writeChecked } from "../../../../_forms/answer.ts";
 import { fieldNames } from "../../../../_forms/field-names.ts";
 import { typed, typedAmount } from "../../../../_forms/typed.ts";
+import { heldBack } from "../../../../_gate/allowed.ts";
 import type { FormState } from "../../../../_ui/form-state.ts";
 import { scopeSeen, today } from "../../../../_workspace/workspace-seen.ts";
 
@@ -35,6 +36,8 @@ function input(form: FormData, locale: string) {
 
 /** What the place cost, checked and shown share by share; nothing is booked yet. */
 export async function previewMoney(previous: FormState, form: FormData): Promise<FormState> {
+  const held = await heldBack("previewMoney", previous, form);
+  if (held !== null) return held;
   const placeId = typed(form, "ofPlace") ?? "";
   const now = await today();
   return answer(
@@ -56,6 +59,8 @@ export async function previewMoney(previous: FormState, form: FormData): Promise
 
 /** Books the shares, as one. */
 export async function bookMoney(previous: FormState, form: FormData): Promise<FormState> {
+  const held = await heldBack("bookMoney", previous, form);
+  if (held !== null) return held;
   const placeId = typed(form, "ofPlace") ?? "";
   const locale = await getLocale();
   return answer(
