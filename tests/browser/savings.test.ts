@@ -54,7 +54,9 @@ test("narrowed to a project and a period, only its rows are left, and the addres
   page,
 }) => {
   await open(page, "/savings");
-  await page.getByLabel("Project").selectOption({ label: "Quarry Street basement suite" });
+  await page
+    .getByRole("combobox", { name: "Project" })
+    .selectOption({ label: "Quarry Street basement suite" });
   await page.getByRole("button", { name: "Show", exact: true }).click();
   const table = page.getByRole("table", { name: "Each quantity, once" });
   await expect(table.locator("tbody tr")).toHaveCount(5);

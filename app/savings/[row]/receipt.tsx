@@ -108,7 +108,7 @@ export async function LotBehind({ why, valuation, unit, units, names }: ReceiptP
             rows={carried.map((one) => ({
               key: `${one.paidOn} ${one.from} ${one.amount.amount.toFixed()}`,
               cells: [
-                t("carryingDays", { from: dayText(one.from, locale), to: dayText(one.until, locale) }),
+                t("carryingDays", { from: dayText(one.from, locale), until: dayText(one.until, locale) }),
                 moneyText(one.amount, locale),
                 String(one.days),
                 percentText(one.percent, locale),

@@ -1,4 +1,5 @@
 import { createElement, Fragment } from "react";
+import { More } from "../../_ui/more.tsx";
 import { KeyFigures, Part } from "../../_ui/page-head.tsx";
 import { said } from "../../_ui/said.tsx";
 import { PictureFigure } from "./picture-figure.tsx";
@@ -63,17 +64,18 @@ export function ReportView({ report, whyPath, none, meaning }: ViewProps) {
         <Part title={rows.title} note={rows.note} id={rows.key}>
           <WordedTable table={rows} least="64rem" whyPath={whyPath} />
         </Part>
-        <Part title={time.title} id={time.key}>
+        <More title={time.title}>
           <WordedTable table={time} least="34rem" />
-        </Part>
+        </More>
         {books === null ? null : (
-          <Part title={books.title} note={books.note} id={books.key}>
+          <More title={books.title}>
+            <p className={style.text}>{books.note}</p>
             <WordedTable table={books} least="56rem" />
-          </Part>
+          </More>
         )}
-        <Part title={sources.title} id={sources.key}>
+        <More title={`${sources.title} (${sources.rows.length})`}>
           <WordedTable table={sources} least="34rem" />
-        </Part>
+        </More>
       </div>
     </div>
   );
