@@ -229,7 +229,7 @@ test("the need of lumber says what accepting used means", async ({ page }) => {
   await follow(page, JOB, JOB);
   await page.getByRole("link", { name: "Add what it needs" }).first().click();
   await expect(main(page)).toContainText("Off until you turn it on: then used offers count");
-  await field(page, "Material").fill("fir");
+  await field(page, "Material").first().fill("fir");
   await page.getByRole("option", { name: FIR }).click();
   await expect(main(page)).toContainText("ask the local authority or an engineer first");
 });
