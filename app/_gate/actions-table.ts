@@ -14,11 +14,6 @@ export const ACTIONS = {
   depositForm: WORKS,
   undoDepositForm: WORKS,
   redoDepositForm: WORKS,
-  // app/log
-  keepPrice: WORKS,
-  boughtOfIt: WORKS,
-  takeBack: WORKS,
-  bringBack: WORKS,
   // app/materials
   addMaterialForm: WORKS,
   changeMaterialForm: KEEPS,

@@ -4,7 +4,8 @@ import { type Row, reading, screen, signing } from "./rows.ts";
 /** Every screen, every file made of data and every public file, and who may come to it. */
 export const SCREENS: readonly Row[] = [
   screen("/", SEES),
-  screen("/log", WORKS),
+  // The same for everyone and without anybody's data: a phone opens it with no server, so nobody is sent away from it.
+  screen("/log", EVERYONE, "none"),
   screen("/bills", SEES),
   screen("/bills/new", WORKS),
   screen("/bills/[id]", SEES),
@@ -77,4 +78,5 @@ export const SCREENS: readonly Row[] = [
   reading("/apple-icon", EVERYONE, "none"),
   reading("/manifest.webmanifest", EVERYONE, "none"),
   reading("/authority.crt", EVERYONE, "none"),
+  reading("/sw.js", EVERYONE, "none"),
 ];

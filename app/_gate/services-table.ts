@@ -1,4 +1,4 @@
-import { KEEPS_OWN, READS_OWN, SEES_OWN, WORKS_OWN } from "./roles.ts";
+import { KEEPS_OWN, READS_OWN, SEES, SEES_OWN, WORKS, WORKS_OWN } from "./roles.ts";
 import { type Row, service } from "./rows.ts";
 
 /** Every address of the JSON interface and who may call it. A method an address does not know is answered by it with 405. */
@@ -44,8 +44,8 @@ export const SERVICES: readonly Row[] = [
   service("/observations/[id]/corrections", SEES_OWN, WORKS_OWN),
   service("/observations/[id]/restore", SEES_OWN, WORKS_OWN),
   service("/openapi.json", READS_OWN, KEEPS_OWN),
-  service("/phone/entries", SEES_OWN, WORKS_OWN),
-  service("/phone/snapshot", SEES_OWN, WORKS_OWN),
+  { ...service("/phone/entries", SEES, WORKS), reach: "looked-at" },
+  { ...service("/phone/snapshot", SEES, WORKS), reach: "looked-at" },
   service("/places", SEES_OWN, KEEPS_OWN),
   service("/places/[id]", SEES_OWN, KEEPS_OWN),
   service("/places/[id]/counts", SEES_OWN, WORKS_OWN),

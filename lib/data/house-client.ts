@@ -20,7 +20,8 @@ async function connect(url: string): Promise<PrismaClient> {
  */
 export function houseClient(): Promise<PrismaClient> {
   const url = process.env.DATABASE_URL;
-  if (!url) throw new UnusableDatabase("DATABASE_URL is not set: start with `npm start`, or name a PostgreSQL");
+  if (!url)
+    throw new UnusableDatabase("DATABASE_URL is not set: start with `npm start`, or name a PostgreSQL");
   if (kept.dunnageHouse?.url !== url) {
     const client = connect(url).catch((error: unknown) => {
       kept.dunnageHouse = undefined;

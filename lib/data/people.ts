@@ -42,8 +42,7 @@ export async function join(
   device: Device,
   { code, name, password }: PersonEntry,
 ): Promise<Written<string>> {
-  if (!(await mayTry("code", device.client, CODE_LIMIT)))
-    return refused([fault("code", "too-many-tries")]);
+  if (!(await mayTry("code", device.client, CODE_LIMIT))) return refused([fault("code", "too-many-tries")]);
   const [client, passwordHash] = [await houseClient(), await hashPassword(password)];
   try {
     const token = await client.$transaction(async (tx) => {
@@ -65,8 +64,7 @@ export async function join(
 
 /** Lets one more device of a person in by a pairing code; the answer is the session's token. */
 export async function pair(device: Device, code: string): Promise<Written<string>> {
-  if (!(await mayTry("code", device.client, CODE_LIMIT)))
-    return refused([fault("code", "too-many-tries")]);
+  if (!(await mayTry("code", device.client, CODE_LIMIT))) return refused([fault("code", "too-many-tries")]);
   const token = await (await houseClient()).$transaction(async (tx) => {
     const use = await useUp(tx, "pairing", code);
     return use?.personId == null ? null : beginSession(tx, use.personId, device);

@@ -44,7 +44,14 @@ export async function beginSession(
   const token = newToken();
   const expiresAt = new Date(Date.now() + SESSION_SECONDS * 1000);
   await tx.personSession.create({
-    data: { id: v7(), token, personId, expiresAt, clientAddress: client, device: device?.slice(0, 300) ?? null },
+    data: {
+      id: v7(),
+      token,
+      personId,
+      expiresAt,
+      clientAddress: client,
+      device: device?.slice(0, 300) ?? null,
+    },
   });
   return token;
 }

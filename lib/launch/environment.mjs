@@ -9,7 +9,7 @@ const variables = z.object({
   HOST: z
     .enum(LOOPBACK, {
       error:
-        "may only be 127.0.0.1, ::1 or localhost in this version: it has no sign-in yet, so whoever could reach it from outside could read and change your figures",
+        "may only be 127.0.0.1, ::1 or localhost: the pages themselves know no secured connection. To reach them from other devices, start with: npm start -- --network",
     })
     .default("127.0.0.1"),
   PORT: z

@@ -1,17 +1,23 @@
 import { join } from "node:path";
+import { networkCertificate } from "./authority.mjs";
 import { buildProgram } from "./build.mjs";
 import { databaseVariables, openDatabase, prepareDatabase } from "./database.mjs";
 import { addressOf, environment } from "./environment.mjs";
+import { firstCode } from "./first-code.mjs";
 import { isTaken } from "./free-port.mjs";
+import { openFront } from "./front.mjs";
+import { greet } from "./greeting.mjs";
 import { takeLock } from "./lock.mjs";
+import { addressesHere, openness, opennessVariables } from "./openness.mjs";
 import { Refusal } from "./refusal.mjs";
+import { signInSecret } from "./secret.mjs";
 import { answerOf, serve } from "./serve.mjs";
-import { step } from "./steps.mjs";
-import { hasNoMaterials } from "./workspace-state.mjs";
+import { done, step } from "./steps.mjs";
 
 /** Everything `npm start` does once the packages are there; ends when the program has stopped. */
 export async function main(stop) {
   const settings = environment();
+  const opened = openness(settings);
   const address = addressOf(settings);
   const lock = takeLock(join(settings.dataDir, "program.lock"), { address });
   if (lock.holder) return sayWhoRuns(lock.holder);
@@ -19,7 +25,7 @@ export async function main(stop) {
     await refuseTakenPort(settings);
     await step("pages", buildProgram, stop);
     await withOpenDatabase(settings, stop, (database, role) =>
-      serveUntilStopped(settings, database, role, stop),
+      serveUntilStopped({ settings, opened }, database, role, stop),
     );
   } finally {
     lock.release();
@@ -68,25 +74,33 @@ async function reopen(state, open) {
     console.error("It could not have its port again: stop and start the program.");
 }
 
-async function serveUntilStopped(settings, database, role, stop) {
-  const variables = databaseVariables(database.url, role);
+async function serveUntilStopped({ settings, opened }, database, role, stop) {
+  const certificate =
+    opened.mode === "network" ? await networkCertificate(settings.dataDir, addressesHere()) : null;
+  const variables = {
+    ...databaseVariables(database.url, role),
+    ...opennessVariables(opened, certificate?.authority),
+    DUNNAGE_SECRET: signInSecret(settings.dataDir),
+  };
+  const another = process.argv.includes("--another-owner");
+  const code = await firstCode(database.url, role, another);
   const web = await step("listening", () => serve(settings, variables));
+  let front = null;
   try {
-    if (!stop.aborted) await greet(settings, database);
+    if (certificate !== null) {
+      const secret = variables.DUNNAGE_FRONT_SECRET;
+      const open = { ...certificate, port: opened.port, secret, pages: settings };
+      front = await step("network", async () => done(`port ${opened.port}, secured`, await openFront(open)));
+    }
+    const authority = certificate?.authority ?? null;
+    if (!stop.aborted) await greet({ settings, opened, authority, code, databaseUrl: database.url });
     const ended = await Promise.race([web.ended, aborted(stop)]);
     if (!stop.aborted) throw new Refusal(`The web server ended by itself (${ended}).`);
   } finally {
+    await front?.stop();
     await web.stop();
   }
   console.log("Stopped.");
-}
-
-async function greet(settings, database) {
-  console.log(`\nOpen ${addressOf(settings)}`);
-  console.log("Only this computer can reach it, because there is no sign-in yet.");
-  if (await hasNoMaterials(database.url))
-    console.log("The workspace is empty; the page offers a demo to look around in.");
-  console.log("Stop it with Ctrl-C.");
 }
 
 function aborted(signal) {

@@ -48,7 +48,7 @@ describe("the environment", () => {
     "refuses to listen on %s, where others could reach it",
     (host) => {
       expect(refusalOf({ HOST: host })).toMatch(
-        /^HOST may only be 127\.0\.0\.1, ::1 or localhost .*no sign-in/,
+        /^HOST may only be 127\.0\.0\.1, ::1 or localhost: .*npm start -- --network/,
       );
     },
   );

@@ -37,7 +37,9 @@ describe("npm start", () => {
     for (const name of ["packages", "pages", "database", "tables", "listening"])
       expect(program.said()).toMatch(new RegExp(`^  ${name} .+ \\d+\\.\\d s$`, "m"));
     expect(program.said()).toContain(`Open ${program.address}`);
-    expect(program.said()).toContain("Only this computer can reach it, because there is no sign-in yet.");
+    expect(program.said()).toContain(
+      "Only this computer can reach it. To use it on a phone too: npm start -- --network",
+    );
     expect(await statusOf(program.address)).toBe(200);
     const [postgres, children] = [postgresPid(dataDir), childrenOf(program.pid)];
     expect(isAlive(postgres)).toBe(true);
