@@ -5,6 +5,7 @@ import { Button } from "../_ui/button.client.tsx";
 import { type Choice, Options } from "../_ui/choice-field.client.tsx";
 import fields from "../_ui/field.module.css";
 import style from "../_ui/find-form.module.css";
+import { More } from "../_ui/more.tsx";
 
 type FilterFormProps = Readonly<{
   filter: StockFilter;
@@ -33,17 +34,19 @@ export async function FilterForm({ filter, places, projects, materials }: Filter
   const { placeId, projectId, materialId } = filter;
   return (
     <search>
-      <form key={Object.values(filter).join()} action="/stock" method="get" className={style.form}>
-        {one("place", t("filter.place"), t("filter.everywhere"), places, placeId)}
-        {one("project", t("filter.project"), t("filter.allProjects"), projects, projectId)}
-        {one("material", t("filter.material"), t("filter.allMaterials"), materials, materialId)}
-        <Button kind="plain">{t("filter.show")}</Button>
-        {(placeId ?? projectId ?? materialId) ? (
-          <Link href="/stock" className={style.clear}>
-            {t("filter.all")}
-          </Link>
-        ) : null}
-      </form>
+      <More title={t("filter.title")} open={Boolean(placeId ?? projectId ?? materialId)}>
+        <form key={Object.values(filter).join()} action="/stock" method="get" className={style.form}>
+          {one("place", t("filter.place"), t("filter.everywhere"), places, placeId)}
+          {one("project", t("filter.project"), t("filter.allProjects"), projects, projectId)}
+          {one("material", t("filter.material"), t("filter.allMaterials"), materials, materialId)}
+          <Button kind="plain">{t("filter.show")}</Button>
+          {(placeId ?? projectId ?? materialId) ? (
+            <Link href="/stock" className={style.clear}>
+              {t("filter.all")}
+            </Link>
+          ) : null}
+        </form>
+      </More>
     </search>
   );
 }

@@ -69,7 +69,9 @@ export default async function StockPage({ searchParams }: Readonly<{ searchParam
         title={t("title")}
         answer={
           held.length === 0
-            ? t("answerEmpty")
+            ? narrowed
+              ? life("filter.none")
+              : t("answerEmpty")
             : t.rich("answer", {
                 lots: total.lots,
                 cost: total.cost,
@@ -103,7 +105,6 @@ export default async function StockPage({ searchParams }: Readonly<{ searchParam
           }))}
         />
       )}
-      {narrowed && texts.length === 0 ? <p>{life("filter.none")}</p> : null}
       {held.length > 0 ? (
         <Part title={t("table")} note={t("freeWorth")}>
           <LotsTable lots={held} caption={t("table")} {...table} />

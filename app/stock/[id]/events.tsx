@@ -63,7 +63,7 @@ export async function Events({ lotId, steps, projectOf, placeName, unit }: Event
           const change = id === null ? undefined : recorded.get(id);
           const event = step.step === "event" ? step.event : null;
           const changed = (pair: Readonly<{ before: string; after: string }> | null | undefined) =>
-            pair && pair.before !== pair.after ? `${pair.before} → ${pair.after}` : "–";
+            pair && pair.before !== pair.after ? `${pair.before} → ${pair.after}` : null;
           return {
             key: id === null ? `${step.step} ${at}` : `${step.step} ${id}`,
             faint: event?.undone === true,

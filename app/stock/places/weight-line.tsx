@@ -10,7 +10,7 @@ export async function WeightLine({ weight, materialName }: WeightLineProps) {
   const { kilograms, pounds, unknown, none } = weight;
   const missing = unknown.map(materialName).join("; ");
   if (none)
-    return unknown.length === 0 ? null : <NotKnown>{t("weightUnknown", { materials: missing })}</NotKnown>;
+    return unknown.length === 0 ? null : <NotKnown>{t("weightUnknownAll", { materials: missing })}</NotKnown>;
   if (unknown.length === 0) return <span>{t("weighs", { kilograms, pounds })}</span>;
   return (
     <>

@@ -25,7 +25,9 @@ export function ReturnFields(props: ReturnFieldsProps) {
   const [quantity, setQuantity] = useState<string | null>(useField("quantity", start).value);
   const typedRefund = useField("amount", "").value;
   const [own, setOwn] = useState(typedRefund !== "");
-  const suggested = quantity === null ? undefined : refunds[quantity];
+  // The field is drawn anew for another quantity only: never while a figure is typed into it.
+  const [suggestedFor, setSuggestedFor] = useState(quantity);
+  const suggested = suggestedFor === null ? undefined : refunds[suggestedFor];
   return (
     <>
       <AmountField
@@ -36,10 +38,13 @@ export function ReturnFields(props: ReturnFieldsProps) {
         locale={locale}
         words={amountWords}
         required
-        onAmount={setQuantity}
+        onAmount={(typed) => {
+          setQuantity(typed);
+          if (!own) setSuggestedFor(typed);
+        }}
       />
       <AmountField
-        key={own ? "own" : (quantity ?? "")}
+        key={suggestedFor ?? ""}
         name="amount"
         label={words.refund}
         hint={(quantity === null ? undefined : because[quantity]) ?? words.refundHint}
