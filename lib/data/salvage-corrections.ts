@@ -6,7 +6,7 @@ import { faultsOfLot } from "../stock/ledger.ts";
 import type { Lot } from "../stock/lot.ts";
 import { salvagePaid } from "../stock/salvage.ts";
 import type { SalvageCorrection } from "../stock/salvage-entry.ts";
-import { inWorkspace, type Scope } from "./client.ts";
+import { inWorkspace, type Scope, type Tx } from "./client.ts";
 import { countedDay } from "./day-faults.ts";
 import type { StoredLot } from "./lot-rows.ts";
 import { materialWithin } from "./material-rows.ts";
@@ -29,6 +29,19 @@ function correctedLot(lot: StoredLot, entry: SalvageCorrection, quantity: Decima
     condition: entry.condition,
     note: entry.note,
   };
+}
+
+/** One receipt of the whole takes the place of whatever receipts there are; the others count as undone. */
+async function receiveOnce(tx: Tx, lot: StoredLot, quantity: Decimal, on: LocalDate): Promise<void> {
+  const [first, ...others] = lot.receipts;
+  const data = { quantity: digits(quantity), onDay: dateOf(on) };
+  await tx.lotReceipt.updateMany({
+    where: { id: { in: others.flatMap(({ id }) => (id === undefined ? [] : [id])) } },
+    data: { undoneAt: new Date() },
+  });
+  if (first === undefined)
+    await tx.lotReceipt.create({ data: { ...data, lotId: lot.id }, select: { id: true } });
+  else await tx.lotReceipt.updateMany({ where: { id: first.id }, data });
 }
 
 /**
@@ -57,13 +70,8 @@ export function correctSalvage(
     if (faults.length > 0) return refused(faults);
     const { amount, currency } = next.paid;
     // No more may come in than the lot has, at no moment: a smaller receipt goes first, a larger lot.
-    const receipt = () =>
-      tx.lotReceipt.updateMany({
-        where: { lotId, undoneAt: null },
-        data: { quantity: digits(quantity), onDay: dateOf(on) },
-      });
     const shrinks = quantity.lessThan(lot.quantity);
-    if (shrinks) await receipt();
+    if (shrinks) await receiveOnce(tx, lot, quantity, on);
     await tx.lot.updateMany({
       where: { id: lotId },
       data: {
@@ -75,7 +83,7 @@ export function correctSalvage(
         note: entry.note,
       },
     });
-    if (!shrinks) await receipt();
+    if (!shrinks) await receiveOnce(tx, lot, quantity, on);
     await tx.salvage.updateMany({ where: { lotId }, data: detailColumns(entry) });
     const stored = await storedSalvage(tx, lotId);
     return stored === null ? NOT_THERE : accepted(stored);

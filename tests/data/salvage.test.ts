@@ -9,6 +9,7 @@ import {
 } from "../../lib/data/asking-prices.ts";
 import { changesOf } from "../../lib/data/changes.ts";
 import { valuationOf } from "../../lib/data/facts.ts";
+import { addReceipt, undoReceipt } from "../../lib/data/lot-receipts.ts";
 import { addLot, lot } from "../../lib/data/lots.ts";
 import { addMaterial } from "../../lib/data/materials.ts";
 import { addRequirement, reviseRequirement } from "../../lib/data/requirements.ts";
@@ -19,6 +20,7 @@ import { requirementPatch } from "../../lib/projects/requirement-entry.ts";
 import { askingPriceEntry } from "../../lib/stock/asking-price-entry.ts";
 import { lotCost } from "../../lib/stock/lot-cost.ts";
 import { salvageCorrection, salvageEntry } from "../../lib/stock/salvage-entry.ts";
+import { receiptEntry } from "../../lib/stock/stock-act-entry.ts";
 import { freshDatabase } from "../support/database.ts";
 import {
   accepted,
@@ -162,6 +164,20 @@ describe("salvage corrected", () => {
     const { items } = await changesOf(scope, { of: made.id });
     const before = items.filter(({ noun }) => noun === "salvage").map((one) => one.before?.hours ?? null);
     expect(before).toEqual(["8", "6.5", null]);
+  });
+
+  test("came in as a whole again, also where its receipt was undone or came in parts", async () => {
+    const { lot: made } = await accepted(addSalvage(scope, v7(), entry()));
+    const [whole] = made.receipts;
+    await accepted(undoReceipt(scope, whole?.id ?? ""));
+    const none = await accepted(correctSalvage(scope, made.id, corrected()));
+    expect(none.lot.receipts.map((one) => one.quantity.toFixed())).toEqual(["147.25"]);
+    await accepted(undoReceipt(scope, none.lot.receipts[0]?.id ?? ""));
+    for (const quantity of ["100", "47.25"])
+      await accepted(addReceipt(scope, made.id, v7(), receiptEntry.parse({ quantity, on: GOT })));
+    const fewer = corrected({ tally: [{ pieces: "10", length: "8 ft" }] });
+    const after = await accepted(correctSalvage(scope, made.id, fewer));
+    expect(after.lot.receipts.map((one) => one.quantity.toFixed())).toEqual(["80"]);
   });
 
   test("is refused where what happened since leaves no room for it, and on a lot that is no salvage", async () => {
