@@ -67,7 +67,8 @@ test("a special order with a down payment: what is owed, what came, what is stil
   await page.getByRole("button", { name: "Record it" }).click();
   // 1000.00 + 14 % = 1140.00; less 300.00 paid down
   await expect(main(page)).toContainText("Still owed: CAD 840.00.");
-  await expect(main(page)).toContainText("Expected");
+  await expect(main(page)).toContainText("4 each on order, nothing of it has come in yet");
+  await expect(main(page).locator("dl").first()).toContainText("overdue");
   await expect(page.getByRole("button", { name: "Use", exact: true })).toHaveCount(0);
   await axe(page);
   await shot(page, "lot-ordered-phone");
@@ -83,6 +84,7 @@ test("a special order with a down payment: what is owed, what came, what is stil
   await come.getByLabel("Came in on").fill(daysAgo(3));
   await come.getByRole("button", { name: "Receive" }).click();
   await expect(said(page)).toContainText("Received.");
+  await expect(main(page)).toContainText("3 of them are still on order.");
   await expect(come.getByLabel("How many came")).toHaveValue("3");
   await said(page).getByRole("button", { name: "Undo" }).click();
   await expect(said(page)).toContainText("Taken back.");

@@ -54,7 +54,7 @@ export async function LotFacts({ lot, more, places }: LotContext) {
         return (
           <div key={which}>
             <dt>{t(`dayNames.${which}`)}</dt>
-            <dd>{t("dayLeft", { day: dayText(one.on, locale), left: one.left, over })}</dd>
+            <dd>{t("dayLeft", { day: dayText(one.on, locale), left: one.left, over, which })}</dd>
           </div>
         );
       })}

@@ -67,11 +67,12 @@ test("a refund is suggested for every whole quantity that could go back", () => 
 test("left over is what is set aside for the project, and what was used for it can come back", () => {
   const events = [
     eventOf("allocated", 6, "2026-01-06", { requirementId: "a" }),
-    eventOf("allocated", 2, "2026-01-06", { requirementId: "other" }),
-    eventOf("drawn", 4, "2026-01-08", { requirementId: "a" }),
+    eventOf("allocated", 3, "2026-01-06", { requirementId: "other" }),
+    eventOf("drawn", 1, "2026-01-07", { requirementId: "other" }),
+    eventOf("drawn", 5, "2026-01-08", { requirementId: "a" }),
   ];
   const stock = { lots: [lotOf(10, 200)], events, materials: new Map([["sheet", SHEET]]) };
   const { over, draws } = projectLeftovers(["a"], stock, day("2026-02-01"), "en-CA");
-  expect(over.map(({ quantity }) => quantity.exact)).toEqual(["2"]);
-  expect(draws.map(({ quantity }) => quantity.exact)).toEqual(["4"]);
+  expect(over.map(({ quantity }) => quantity.exact)).toEqual(["1"]);
+  expect(draws.map(({ quantity }) => quantity.exact)).toEqual(["5"]);
 });

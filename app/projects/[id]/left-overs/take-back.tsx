@@ -39,11 +39,12 @@ export async function TakeBack({ projectId, over, draws, names, day }: TakeBackP
       ) : (
         <Table
           caption={t("over.aside")}
+          captionHidden
           cards
           least="24rem"
           columns={[
             { key: "material", label: stock("material") },
-            { key: "quantity", label: t("over.goesFree"), figures: true },
+            { key: "quantity", label: t("over.aside"), figures: true },
             { key: "bought", label: stock("acquired"), figures: true },
           ]}
           rows={over.map((one) => ({
