@@ -45,7 +45,7 @@ function denied(request: NextRequest, path: string, who: Caller | null): Respons
   if (request.method !== "GET" && request.method !== "HEAD")
     return refusal(path, out ? 401 : 403, out ? "Sign in first." : "Your role does not let you do this.");
   if (out) return NextResponse.redirect(addressed(request, `/sign-in?to=${encodeURIComponent(path)}`), 303);
-  if (rowOf(path) === null) return onward(request, "/there-is-no-such-page");
+  if (rowOf(path) === null) return onward(request, "/there-is-no-such-page", 404);
   if (path === "/" && who.role === "reader")
     return NextResponse.redirect(addressed(request, "/savings"), 303);
   return onward(request, "/sign-in/not-yours", 403);
@@ -62,6 +62,14 @@ function refusal(path: string, status: 401 | 403, why: string): Response {
     : new Response(why, { status, headers: { "content-type": "text/plain; charset=utf-8" } });
 }
 
+// Of the address as Next has it: one of another name would be called anew, as from outside.
+function elsewhere({ nextUrl }: NextRequest, path: string): URL {
+  const to = nextUrl.clone();
+  to.pathname = path;
+  to.search = "";
+  return to;
+}
+
 function onward(request: NextRequest, instead?: string, status?: number): Response {
   const policy = contentPolicy(request.nextUrl.pathname, randomBytes(16).toString("base64"));
   const headers = new Headers(request.headers);
@@ -69,7 +77,7 @@ function onward(request: NextRequest, instead?: string, status?: number): Respon
   const answer =
     instead === undefined
       ? NextResponse.next({ request: { headers } })
-      : NextResponse.rewrite(new URL(instead, request.url), { request: { headers }, status });
+      : NextResponse.rewrite(elsewhere(request, instead), { request: { headers }, status });
   answer.headers.set("content-security-policy", policy);
   if (whence(request.headers, openness())?.origin.startsWith("https://"))
     answer.headers.set("strict-transport-security", "max-age=2592000");

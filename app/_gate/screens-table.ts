@@ -75,8 +75,9 @@ export const SCREENS: readonly Row[] = [
   reading("/_next/static/[...file]", EVERYONE, "none"),
   reading("/icons/[file]", EVERYONE, "none"),
   reading("/icon.svg", EVERYONE, "none"),
-  reading("/apple-icon", EVERYONE, "none"),
+  reading("/apple-icon.png", EVERYONE, "none"),
   reading("/manifest.webmanifest", EVERYONE, "none"),
+  reading("/sw.js", EVERYONE, "none"),
   reading("/authority.crt", EVERYONE, "none"),
   reading("/sw.js", EVERYONE, "none"),
 ];
