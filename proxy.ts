@@ -8,6 +8,9 @@ import { isInterface, turnedAway } from "./app/_gate/turned-away.ts";
 import { whence } from "./app/_gate/whence.ts";
 import { NO_SUCH_ADDRESS, problem, problemResponse, SIGN_IN_FIRST } from "./app/api/v1/_answers/problem.ts";
 
+/** An address that is never there: Next shows its own page for that. */
+const NOTHING = "/not-there";
+
 /** Every request passes here first: who may not call is turned away before anything is read. */
 export async function proxy(request: NextRequest): Promise<Response> {
   const path = request.nextUrl.pathname;
@@ -45,10 +48,12 @@ function denied(request: NextRequest, path: string, who: Caller | null): Respons
   if (request.method !== "GET" && request.method !== "HEAD")
     return refusal(path, out ? 401 : 403, out ? "Sign in first." : "Your role does not let you do this.");
   if (out) return NextResponse.redirect(addressed(request, `/sign-in?to=${encodeURIComponent(path)}`), 303);
-  if (rowOf(path) === null) return onward(request, "/there-is-no-such-page", 404);
+  // Next rewrites addresses of 127.0.0.1 as if they were another host's, so what is denied is sent on instead.
+  if (path === NOTHING) return onward(request);
+  if (rowOf(path) === null) return NextResponse.redirect(addressed(request, NOTHING), 303);
   if (path === "/" && who.role === "reader")
     return NextResponse.redirect(addressed(request, "/savings"), 303);
-  return onward(request, "/sign-in/not-yours", 403);
+  return NextResponse.redirect(addressed(request, "/sign-in/not-yours"), 303);
 }
 
 // The address as the browser knows it: Next's own may be that of this computer.
@@ -62,22 +67,11 @@ function refusal(path: string, status: 401 | 403, why: string): Response {
     : new Response(why, { status, headers: { "content-type": "text/plain; charset=utf-8" } });
 }
 
-// Of the address as Next has it: one of another name would be called anew, as from outside.
-function elsewhere({ nextUrl }: NextRequest, path: string): URL {
-  const to = nextUrl.clone();
-  to.pathname = path;
-  to.search = "";
-  return to;
-}
-
-function onward(request: NextRequest, instead?: string, status?: number): Response {
+function onward(request: NextRequest): Response {
   const policy = contentPolicy(request.nextUrl.pathname, randomBytes(16).toString("base64"));
   const headers = new Headers(request.headers);
   headers.set("content-security-policy", policy);
-  const answer =
-    instead === undefined
-      ? NextResponse.next({ request: { headers } })
-      : NextResponse.rewrite(elsewhere(request, instead), { request: { headers }, status });
+  const answer = NextResponse.next({ request: { headers } });
   answer.headers.set("content-security-policy", policy);
   if (whence(request.headers, openness())?.origin.startsWith("https://"))
     answer.headers.set("strict-transport-security", "max-age=2592000");
