@@ -6,13 +6,13 @@ import { leaveDemo } from "../_workspace/actions.ts";
 import { seesDemo } from "../_workspace/workspace-seen.ts";
 import { Mark } from "./mark.tsx";
 import { BottomBar, TopBar } from "./navigation.client.tsx";
-import { placesOf } from "./places.ts";
+import { placesOpen } from "./places-open.ts";
 import style from "./shell.module.css";
 
 /** Skip link, header with the tape edge, navigation and the main region. Stands when the database is down. */
 export async function Shell({ children }: Readonly<{ children: ReactNode }>) {
   const t = await getTranslations("shell");
-  const places = placesOf(t);
+  const places = await placesOpen();
   const demo = await seesDemo();
   return (
     <>
