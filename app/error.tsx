@@ -4,9 +4,9 @@ import { useRouter } from "next/navigation";
 import { startTransition, useEffect } from "react";
 import button from "./_ui/button.module.css";
 import notice from "./_ui/notice.module.css";
-import words from "./_words/en.json";
+import words from "./_words/failed.json";
 
-/** A page that failed on the way, e.g. because the database was stopped. Uses its words directly: it must stand when all else fails. */
+/** A page that failed on the way, e.g. because the database was stopped. Uses its words directly: it must stand when all else fails. They have a file of their own, because it goes to the browser with every page. */
 export default function PageFailed({ error, reset }: Readonly<{ error: Error; reset: () => void }>) {
   const router = useRouter();
   useEffect(() => console.error(error), [error]);
@@ -18,10 +18,10 @@ export default function PageFailed({ error, reset }: Readonly<{ error: Error; re
     });
   return (
     <section className={notice.empty} role="alert">
-      <h1>{words.shell.failed}</h1>
-      <p>{words.shell.failedText}</p>
+      <h1>{words.failed}</h1>
+      <p>{words.failedText}</p>
       <button type="button" className={`${button.button} ${button.main}`} onClick={again}>
-        {words.shell.tryAgain}
+        {words.tryAgain}
       </button>
     </section>
   );

@@ -25,18 +25,26 @@ const ALL: readonly Extra[] = ["from", "until", "minQuantity", "maxQuantity", "p
 const MAY_GIVE_FREE: readonly Terms[] = ["special", "clearance"];
 
 type MoreFieldsProps = Readonly<{
-  /** null while the browser has not taken over: then every field stands behind "more". */
-  terms: Terms | null;
+  terms: Terms;
   today: string;
+  /** The phone's clock cannot be right: the day stands in sight and is asked. */
+  askDay: boolean;
   locale: string;
   words: LogWords;
-  onPaidFor: (amount: string | null) => void;
-  onFreeWith: (amount: string | null) => void;
 }>;
 
 /** What goes with some prices only: dates, quantities, a note. The usual ones for the terms in sight, the rest folded away. */
-export function MoreFields({ terms, today, locale, words, onPaidFor, onFreeWith }: MoreFieldsProps) {
-  const usual = terms === null ? [] : USUAL[terms];
+export function MoreFields({ terms, today, askDay, locale, words }: MoreFieldsProps) {
+  const usual = USUAL[terms];
+  const seenOn = (
+    <DayField
+      key={`seen ${today}`}
+      name="seenOn"
+      label={words.seenOn}
+      hint={askDay ? words.clockWrong : undefined}
+      start={today}
+    />
+  );
   const amountWords = { readAs: words.readAs, cannotTell: words.notUnderstood };
   const field = (name: Extra) =>
     name === "from" || name === "until" ? (
@@ -46,29 +54,18 @@ export function MoreFields({ terms, today, locale, words, onPaidFor, onFreeWith 
     );
   return (
     <>
+      {askDay ? seenOn : null}
       {usual.length > 0 ? <div className={style.pair}>{usual.map(field)}</div> : null}
       <details>
         <summary>{words.more}</summary>
         <div className={style.more}>
-          <DayField name="seenOn" label={words.seenOn} start={today} />
+          {askDay ? null : seenOn}
           {terms === "none-left" ? null : ALL.filter((name) => !usual.includes(name)).map(field)}
-          {terms === null || MAY_GIVE_FREE.includes(terms) ? (
+          {MAY_GIVE_FREE.includes(terms) ? (
             <>
               <div className={style.pair}>
-                <AmountField
-                  name="paidFor"
-                  label={words.paidFor}
-                  locale={locale}
-                  words={amountWords}
-                  onAmount={onPaidFor}
-                />
-                <AmountField
-                  name="freeWith"
-                  label={words.freeWith}
-                  locale={locale}
-                  words={amountWords}
-                  onAmount={onFreeWith}
-                />
+                <AmountField name="paidFor" label={words.paidFor} locale={locale} words={amountWords} />
+                <AmountField name="freeWith" label={words.freeWith} locale={locale} words={amountWords} />
               </div>
               <p className={style.quiet}>{words.freeHint}</p>
             </>

@@ -1,48 +1,58 @@
 "use client";
 
-import { decimal, ZERO } from "../../lib/decimal.ts";
+import type { PurchaseUnit } from "../../lib/measure/units.ts";
 import { money } from "../../lib/money/money.ts";
-import { againstOthers } from "../../lib/show/aisle-comparison.ts";
-import type { AisleFacts, AisleMaterial } from "../../lib/show/aisle-facts.ts";
-import { aislePrice, isBeforeImportCharges, type TypedTag } from "../../lib/show/aisle-price.ts";
+import type { AisleVerdict } from "../../lib/show/aisle-verdict.ts";
 import { shortDayText } from "../../lib/show/day-text.ts";
 import { quantityText, unitPriceText } from "../../lib/show/money-text.ts";
 import style from "./log.module.css";
+import type { AisleNames } from "./names.ts";
 import { logWords, unitWord } from "./words.ts";
 
-type ReadingProps = Readonly<{ facts: AisleFacts; material: AisleMaterial; tag: TypedTag; locale: string }>;
+type ReadingProps = Readonly<{
+  verdict: AisleVerdict;
+  names: AisleNames;
+  unit: PurchaseUnit;
+  locale: string;
+  known: boolean;
+}>;
 
 /** What the tag comes to, all in, and how that stands beside what is known: said while it is typed. */
-export function Reading({ facts, material, tag, locale }: ReadingProps) {
+export function Reading({ verdict: { logged }, names, unit, locale, known }: ReadingProps) {
   const words = logWords(locale);
-  const price = aislePrice(facts, tag);
-  if (price === null) return null;
+  const { price } = logged.means;
+  if (!known) return null;
   if (!price.known) return <p className={style.reading}>{words.unknown[price.reason]}</p>;
-  const text = (amount: string) => unitPriceText(money(amount, facts.homeCurrency), locale);
-  const beside = againstOthers(price.price, material, tag.storeId);
-  const store = facts.stores.find((known) => known.id === beside.elsewhere?.storeId);
+  const { amount, currency } = price.price;
+  const { elsewhere, paid } = logged;
+  const difference = elsewhere === null ? null : amount.minus(elsewhere.price.amount);
+  const side = !difference || difference.isZero() ? "same" : difference.isNegative() ? "under" : "over";
+  const project = paid?.projectIds[0];
   return (
     <div className={style.reading} role="status">
       <p>
         <strong className={style.allIn}>
-          {words.allIn(unitPriceText(price.price, locale), facts.homeCurrency, unitWord(material.unit, "1"))}
+          {words.allIn(unitPriceText(price.price, locale), currency, unitWord(unit, "1"))}
         </strong>{" "}
-        {beside.elsewhere && store
-          ? words[beside.elsewhere.side](text(beside.elsewhere.by), store.name)
+        {difference && elsewhere
+          ? words[side](
+              unitPriceText(money(difference.abs(), currency), locale),
+              names.store(elsewhere.storeId),
+            )
           : words.firstPrice}{" "}
-        {material.paid
+        {paid
           ? words.paid(
-              text(material.paid.each),
-              shortDayText(material.paid.on, locale),
-              material.paid.project,
+              unitPriceText(paid.each, locale),
+              shortDayText(paid.on, locale),
+              project === undefined ? null : names.project(project),
             )
           : null}
       </p>
       <p className={style.quiet}>
-        {decimal(material.open).greaterThan(ZERO)
-          ? words.open(quantityText(decimal(material.open), locale), unitWord(material.unit, material.open))
-          : words.noNeed}
-        {isBeforeImportCharges(facts, tag.storeId) ? ` ${words.importCharges}` : null}
+        {logged.open.isZero()
+          ? words.noNeed
+          : words.open(quantityText(logged.open, locale), unitWord(unit, logged.open.toFixed()))}
+        {logged.means.beforeImportCharges ? ` ${words.importCharges}` : null}
       </p>
     </div>
   );

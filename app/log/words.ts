@@ -1,8 +1,8 @@
-import type { PurchaseUnit } from "../../lib/measure/units.ts";
+import type { PurchaseUnit, UnitCode } from "../../lib/measure/units.ts";
 import { TERMS, type Terms } from "../../lib/prices/observation.ts";
 import type { ComparisonBasis } from "../../lib/show/comparison-basis.ts";
 
-/** The aisle form's own words: small, typed, without a library, because the form will also work with no signal. */
+/** The aisle form's own words: small, typed, without a library, because the form also works with no signal. */
 export const LOG_WORDS = {
   en: {
     title: "Log a price",
@@ -146,13 +146,89 @@ export const LOG_WORDS = {
       `Recorded: ${quantity} ${unit} of ${material}.`,
     toLot: "See the lot",
     next: "Log the next price",
-    noStores: "First a store",
-    noStoresText: "A price is seen somewhere: name the store, its tax region and its currency.",
-    addStore: "Add a store",
-    noMaterials: "First a material",
-    noMaterialsText: "A price is the price of something: add the material once, then log it in seconds.",
-    addMaterial: "Add a material",
+    noneLeft: "None left here",
+    opening: "Opening what this phone has …",
+    allSent: "Everything is sent.",
+    waiting: (count: number, age: string) =>
+      `${count === 1 ? "1 entry is" : `${count} entries are`} kept on this phone, waiting to be sent; the oldest for ${age}.`,
+    figuresOf: (age: string) => `Figures as of ${age} ago.`,
+    notReached: "No connection: it works all the same.",
+    signedOut: "Nobody is signed in on this phone: what is logged is kept here until then.",
+    signIn: "Sign in",
+    neverReached:
+      "No figures on this phone yet, and no connection. Prices can be logged all the same; what they mean is told later.",
+    fetching: "Fetching figures …",
+    inDemo: (name: string) => `This is ${name}, not your own workspace.`,
+    nothingKnown: "What it means is told as soon as this phone has reached its server once.",
+    newerBuild: "A newer version is here. It is used from the next time this page is opened.",
+    needsScript:
+      "This form works without a connection and therefore needs scripts. Without them, enter a receipt instead.",
+    phoneFull: "Not kept: this phone has no room left, or does not let this page keep anything.",
+    clockWrong: "This phone’s clock cannot be right. Which day is it?",
+    didYouMean: (amount: string) => `Ten times off what is known. Did you mean ${amount}?`,
+    meant: (amount: string) => `Yes, ${amount}`,
+    asTyped: (amount: string) => `No, ${amount} is right`,
+    stillSo: (amount: string, day: string) =>
+      `Your last shelf price here was ${amount}, ${day}: still so before the special`,
+    makeMaterial: (name: string) => `Make “${name}” a new material`,
     newMaterial: "Not in the list? Add a material",
+    newMaterialTitle: "A new material",
+    newStore: "Add a store",
+    newStoreTitle: "A new store",
+    newName: "Name",
+    boughtBy: "Bought by the",
+    taxRegion: "Tax region",
+    fromCatalogue: "From the catalogue, with its sizes:",
+    makeIt: "Add and go on",
+    never: "Leave it",
+    visit: (store: string, day: string) => `At ${store}, ${day}`,
+    onPhone: "waits",
+    refusedShort: "refused",
+    toCheck: (left: number, all: number) =>
+      left === 0 ? `To check here today: all ${all} done` : `To check here today: ${left} of ${all}`,
+    checkLapses: (day: string, rests: string) => `Ends ${day}; ${rests} still to buy at it.`,
+    checkStale: (days: number, rests: string) => `Price ${days} days old; ${rests} rests on it.`,
+    checkUnseen: (quantity: string) => `${quantity} to buy, and no price here yet.`,
+    logIt: "Log it",
+    refusedTitle: (count: number) =>
+      count === 1
+        ? "One entry was refused, and is still here"
+        : `${count} entries were refused, and are still here`,
+    sendAgain: "Send again",
+    throwAway: "Throw it away",
+    thrownAway: (what: string) => `Thrown away: ${what}.`,
+    mendField: {
+      amount: "Price on the tag",
+      seenOn: "Seen on",
+      name: "Name",
+      storeId: "Store",
+      materialId: "Material",
+      quantity: "How many",
+    },
+    kinds: {
+      material: "New material",
+      catalogued: "New material from the catalogue",
+      store: "New store",
+      price: "Price",
+      correction: "Correction",
+      "take-back": "Price taken back",
+      bought: "Bought",
+      draw: "Drawn",
+    },
+    wrong: {
+      missing: "fill this in",
+      notAnAmount: "this is not an amount",
+      notPositive: "must be more than 0",
+      tooLarge: "is too large",
+      tooManyPlaces: "has too many decimal places",
+      tooLong: "is too long",
+      notADay: "this is not a day",
+      tooLongAgo: "this day is too long ago",
+      stillToCome: "this day is still to come",
+      daysReversed: "is before the first day",
+      aboveMaximum: "is more than the most that can be had",
+      other: "cannot be kept",
+    },
     enterReceipt: "Enter a whole receipt",
   },
 } as const;
@@ -165,7 +241,7 @@ export function logWords(_locale: string): LogWords {
 }
 
 /** Terms as a person in a shop says them. */
-const TERMS_WORDS: Readonly<Record<Terms, string>> = {
+export const TERMS_WORDS: Readonly<Record<Terms, string>> = {
   shelf: "Shelf price",
   special: "Special",
   clearance: "Clearance",
@@ -180,6 +256,16 @@ export const TERMS_CHOICES: readonly Readonly<{ value: Terms; label: string }>[]
   value,
   label: TERMS_WORDS[value],
 }));
+
+/** Measures a shelf price is compared by, in the words of a price tag. */
+export const MEASURE_WORDS: Readonly<Partial<Record<UnitCode, string>>> = {
+  "square-foot": "per square foot",
+  "square-metre": "per square metre",
+  "linear-foot": "per linear foot",
+  "board-foot": "per board foot",
+  piece: "per piece",
+  pound: "per pound",
+};
 
 const UNIT_WORDS: Readonly<Record<PurchaseUnit, readonly [string, string]>> = {
   sheet: ["sheet", "sheets"],

@@ -6,6 +6,7 @@ import { PREPARING } from "./install.mjs";
 import { withLock } from "./lock.mjs";
 import { ROOT } from "./paths.mjs";
 import { run } from "./running-process.mjs";
+import { isWorkerThere, placeholderWorker, writeWorker } from "./service-worker.mjs";
 import { done } from "./steps.mjs";
 
 const SOURCES = [
@@ -37,10 +38,12 @@ export async function buildProgram() {
     if (isBuilt()) return done("built by another start", null);
     const fingerprint = sourcesFingerprint();
     await generateClient();
+    placeholderWorker();
     await run(process.execPath, [nextProgram, "build"], {
       what: "next build",
       env: { NODE_ENV: "production" },
     });
+    writeWorker();
     writeFileSync(stampPath(), fingerprint); // last, so that a build cut short is made again
     return done("built", null);
   });
@@ -57,7 +60,8 @@ export async function generateClient() {
 
 function isBuilt() {
   const stamp = stampPath();
-  return existsSync(stamp) && readFileSync(stamp, "utf8") === sourcesFingerprint();
+  if (!existsSync(stamp) || !isWorkerThere()) return false;
+  return readFileSync(stamp, "utf8") === sourcesFingerprint();
 }
 
 /** One text that changes when any file the pages are built from changes. */

@@ -14,16 +14,31 @@ async function choose(page: Page, words: string, name: string) {
   await page.getByRole("option", { name }).click();
 }
 
-test("without a store, then without a material, the form teaches the next step", async ({
+const sent = (page: Page) => expect(page.getByText("Everything is sent.")).toBeVisible();
+
+test("with nothing yet, the form says what is missing; a store and a material are made in two fields each", async ({
   page,
-  request,
 }) => {
   await open(page, "/log");
-  await expect(page.getByRole("link", { name: "Add a store" })).toBeVisible();
+  await keep(page).click();
+  await expect(faults(page)).toContainText("Material: fill this in");
+  await expect(faults(page)).toContainText("Store: fill this in");
   await axe(page);
-  await storedStore(request, "Mill Road Yard");
-  await open(page, "/log");
-  await expect(page.getByRole("link", { name: "Add a material" })).toBeVisible();
+  await page.getByRole("button", { name: "Add a store" }).click();
+  await page.getByRole("region", { name: "A new store" }).getByLabel("Name").fill("Mill Road Yard");
+  await page.getByRole("button", { name: "Add and go on" }).click();
+  await expect(page.getByLabel("Store", { exact: true })).toHaveValue(/./);
+  await page.getByRole("combobox", { name: "Material" }).fill("Cedar shim");
+  await page.getByRole("button", { name: "Make “Cedar shim” a new material" }).click();
+  await page.getByLabel("Bought by the").selectOption("bundle");
+  await axe(page);
+  await page.getByRole("button", { name: "Add and go on" }).click();
+  await price(page).fill("4.50");
+  await keep(page).click();
+  await expect(page.getByText("Kept: Cedar shim at Mill Road Yard.")).toBeVisible();
+  await sent(page);
+  await open(page, "/materials");
+  await expect(main(page)).toContainText("Cedar shim");
 });
 
 test("what cannot be an amount is named at its field, and everything typed stays", async ({
@@ -94,12 +109,15 @@ test("the form remembers the store, and lists what was seen last first", async (
   await storedSheet(request, "Gypsum board 1/2 in, 4x8");
   await open(page, "/log");
   await choose(page, "gyp", "Gypsum board 1/2 in, 4x8");
-  await page.getByLabel("Store").selectOption({ label: "Kestrel Hill Supply" });
+  await page.getByLabel("Store", { exact: true }).selectOption({ label: "Kestrel Hill Supply" });
   await price(page).fill("15");
   await keep(page).click();
   await expect(page.getByText("Kept: Gypsum board 1/2 in, 4x8 at Kestrel Hill Supply.")).toBeVisible();
+  await sent(page);
   await open(page, "/log");
-  await expect(page.getByLabel("Store").locator("option:checked")).toHaveText("Kestrel Hill Supply");
+  await expect(page.getByLabel("Store", { exact: true }).locator("option:checked")).toHaveText(
+    "Kestrel Hill Supply",
+  );
 });
 
 test("a new price is held against the best offer elsewhere, and none left ends a store's offers", async ({
@@ -110,7 +128,7 @@ test("a new price is held against the best offer elsewhere, and none left ends a
   const materialId = await storedSheet(request, "Oriented strand board 7/16 in, 4x8");
   await storedPrice(request, { storeId, materialId, seenOn: daysAgo(2), amount: "20.00" });
   await open(page, `/log?material=${materialId}`);
-  await page.getByLabel("Store").selectOption({ label: "Mill Road Yard" });
+  await page.getByLabel("Store", { exact: true }).selectOption({ label: "Mill Road Yard" });
   await price(page).fill("18");
   await keep(page).click();
   // 20.00 + 14 % - (18.00 + 14 %) = 22.80 - 20.52
@@ -119,8 +137,9 @@ test("a new price is held against the best offer elsewhere, and none left ends a
   ).toBeVisible();
   await expect(page.getByText("The lowest of 1 prices seen so far.")).toHaveCount(0);
   await fitsAcross(page);
+  await sent(page);
   await open(page, `/log?material=${materialId}`);
-  await page.getByLabel("Store").selectOption({ label: "Mill Road Yard" });
+  await page.getByLabel("Store", { exact: true }).selectOption({ label: "Mill Road Yard" });
   await page.getByLabel("Terms").selectOption("none-left");
   await page.getByRole("button", { name: "Keep: none left" }).click();
   await expect(page.getByText(/Noted: none left at this store/)).toBeVisible();
@@ -133,7 +152,7 @@ test("buy 2, get 1 free is read as three for two while it is typed, kept so, and
   const materialId = await storedSheet(request, "Cement board 1/2 in, 3x5");
   await page.setViewportSize(NARROW);
   await open(page, `/log?material=${materialId}`);
-  await page.getByLabel("Store").selectOption({ label: "Mill Road Yard" });
+  await page.getByLabel("Store", { exact: true }).selectOption({ label: "Mill Road Yard" });
   await page.getByLabel("Terms").selectOption("special");
   await price(page).fill("10");
   await page.getByText("More about this price").click();
@@ -152,6 +171,7 @@ test("buy 2, get 1 free is read as three for two while it is typed, kept so, and
   ).toBeVisible();
   await fitsAcross(page);
   await shot(page, "log-free-kept");
+  await sent(page);
   await open(page, `/materials/${materialId}`);
   await expect(page.getByText(/^Per sheet, all in \(tax included as cost\), CAD, on /)).toBeVisible();
   await expect(page.getByText("from 3 sheets, in packs of 3")).toBeVisible();
@@ -167,14 +187,53 @@ test("the aisle form has no barrier and fits the narrowest phone", async ({ page
   await axe(page);
 });
 
+test("a price ten times off is asked about before it is kept, and never changed unasked", async ({
+  page,
+}) => {
+  await open(page, "/log");
+  await choose(page, "ply", "Spruce plywood 1/2 in, 4x8");
+  await price(page).fill("299.80");
+  await keep(page).click();
+  await expect(page.getByText("Did you mean 29.98?")).toBeVisible();
+  await axe(page);
+  await page.getByRole("button", { name: "Yes, 29.98" }).click();
+  await expect(page.getByText("34.18 CAD per sheet, all in.")).toBeVisible();
+  await sent(page);
+});
+
+test("beside a special the last shelf price is asked for, and kept where it still stands", async ({
+  page,
+  request,
+}) => {
+  const storeId = await storedStore(request, "Second Cut Reuse Centre");
+  const materialId = await storedSheet(request, "Fir plywood 3/4 in, 4x8");
+  await storedPrice(request, { storeId, materialId, seenOn: daysAgo(9), amount: "38.90" });
+  await open(page, `/log?material=${materialId}`);
+  await page.getByLabel("Store", { exact: true }).selectOption({ label: "Second Cut Reuse Centre" });
+  await page.getByLabel("Terms").selectOption("special");
+  await page.getByLabel(/^Your last shelf price here was 38.90, .*: still so before the special/).check();
+  await price(page).fill("31");
+  await keep(page).click();
+  await sent(page);
+  await expect(page.getByRole("region", { name: /^At Second Cut Reuse Centre/ })).toContainText("38.90 CAD");
+  const seen = await request.get(`/api/v1/observations?materialId=${materialId}`);
+  const { items } = (await seen.json()) as { items: { terms: string; amount: string }[] };
+  expect(items.map(({ terms, amount }) => `${terms} ${Number(amount)}`)).toEqual([
+    "special 31",
+    "shelf 38.9",
+    "shelf 38.9",
+  ]);
+});
+
 test.describe("without scripts", () => {
   test.use({ javaScriptEnabled: false });
-  test("a price can be kept", async ({ page }) => {
+  test("it says why it needs them, and where a price can be entered without", async ({ page }) => {
     await open(page, "/log");
-    await page.locator("select[name=materialId]").selectOption({ label: "Spruce plywood 1/2 in, 4x8" });
-    await page.getByLabel("Store").selectOption({ label: "Mill Road Yard" });
-    await price(page).fill("29");
-    await keep(page).click();
-    await expect(page.getByText("Kept: Spruce plywood 1/2 in, 4x8 at Mill Road Yard.")).toBeVisible();
+    await expect(
+      page.locator("noscript", {
+        hasText: "This form works without a connection and therefore needs scripts.",
+      }),
+    ).toHaveCount(1);
+    await expect(page.getByRole("link", { name: "Enter a whole receipt" })).toBeVisible();
   });
 });

@@ -1,16 +1,7 @@
 import { defineConfig } from "@playwright/test";
 import { chromiumPath } from "./support/chromium.mjs";
+import { QUIET_BROWSER } from "./support/quiet-browser.ts";
 import { PHONE } from "./support/sizes.ts";
-
-const QUIET_BROWSER = [
-  "--no-sandbox",
-  "--disable-gpu",
-  "--disable-quic",
-  "--no-first-run",
-  "--disable-background-networking",
-  "--disable-component-update",
-  "--disable-sync",
-];
 
 export default defineConfig({
   testDir: ".",

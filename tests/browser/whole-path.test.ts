@@ -127,6 +127,7 @@ test("the special among the three: what it means, and bought two of it", async (
   await expect(bought.getByLabel("For")).toContainText(`${PROJECT}: 3 each open`);
   await press(page, "Bought 2 of it");
   await says(page, `Recorded: 2 each of ${DOOR}.`);
+  await says(page, "Everything is sent.");
 });
 
 test("the project is locked in for two, open for one, and stands under its budget", async ({ page }) => {

@@ -1,23 +1,28 @@
+import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { freeTyped, typedPrice, withFree } from "../../../app/log/typed-price.ts";
+import { entryOfTyped, faultsOfTyped, type TypedPrice } from "../../../app/log/check-price.ts";
+import { typedPrice } from "../../../app/log/typed.ts";
 import { faultsOf } from "../../../lib/fault.ts";
-import { freeEntry } from "../../../lib/prices/free-entry.ts";
-import { store } from "../../support/price-example.ts";
+import { TERMS } from "../../../lib/prices/observation.ts";
+import { observationEntry } from "../../../lib/prices/observation-entry.ts";
+import { law } from "../../support/law.ts";
+import { TODAY } from "../../support/price-example.ts";
 
-const near = store("near");
+const CHOSEN = {
+  materialId: "0192f0c0-0000-7000-8000-000000000001",
+  storeId: "0192f0c0-0000-7000-8000-000000000002",
+  unit: "sheet",
+  currency: "CAD",
+} as const;
 
-function form(given: Readonly<Record<string, string>>): FormData {
+function typed(given: Readonly<Record<string, string>>): TypedPrice {
   const data = new FormData();
-  const fields = { terms: "special", amount: "10.00", "per.quantity": "1", "per.unit": "sheet", ...given };
+  const fields = { terms: "special", amount: "10.00", "per.quantity": "1", seenOn: TODAY, ...given };
   for (const [name, value] of Object.entries(fields)) data.set(name, value);
-  return data;
+  return typedPrice(data, CHOSEN, "en-CA");
 }
-function kept(given: Readonly<Record<string, string>>) {
-  const data = form(given);
-  const free = freeTyped(data, "en-CA");
-  const input = typedPrice(data, near, "en-CA", "Delivery");
-  return free === null ? input : withFree(input, freeEntry.parse(free));
-}
+const kept = (given: Readonly<Record<string, string>>) => entryOfTyped(typed(given), "Delivery");
+const faults = (given: Readonly<Record<string, string>>) => faultsOfTyped(typed(given), TODAY);
 
 describe("buy so many, get so many free", () => {
   test("is kept as the price of a full pack", () => {
@@ -41,13 +46,10 @@ describe("buy so many, get so many free", () => {
     });
   });
 
-  test("not typed changes nothing", () => {
-    expect(kept({})).toMatchObject({ amount: "10.00", per: { quantity: "1" }, packSize: undefined });
-    expect(freeTyped(form({ terms: "none-left", paidFor: "2", freeWith: "1" }), "en-CA")).toBeNull();
-  });
-
-  test("beside an amount that cannot be read leaves it as typed, for its fault to be named", () => {
-    expect(kept({ paidFor: "2", freeWith: "1", amount: "1.2.3" })).toMatchObject({ amount: "1.2.3" });
+  test("not typed changes nothing, and none left has no price", () => {
+    expect(kept({})).toMatchObject({ amount: "10", per: { quantity: "1" }, packSize: undefined });
+    expect(kept({ terms: "none-left", paidFor: "2" })).not.toHaveProperty("amount");
+    expect(faults({ terms: "none-left", paidFor: "2", amount: "x" })).toEqual([]);
   });
 
   test.each([
@@ -56,8 +58,7 @@ describe("buy so many, get so many free", () => {
     [{ paidFor: "2", freeWith: "0" }, "freeWith", "not-positive"],
     [{ paidFor: "two", freeWith: "1" }, "paidFor", "not-a-number"],
   ] as const)("half typed or wrong (%j) is refused at its field", (given, path, code) => {
-    const read = freeEntry.safeParse(freeTyped(form(given), "en-CA"));
-    expect(read.success ? [] : faultsOf(read.error)).toEqual([{ path, code }]);
+    expect(faults(given)).toEqual([{ path, code }]);
   });
 });
 
@@ -67,3 +68,44 @@ test("a delivery charge is kept as a charge per order, and none where none is ty
   });
   expect(kept({})).toMatchObject({ fees: [] });
 });
+
+test("a day more than one ahead is still to come; one ahead may be a late evening", () => {
+  expect(faults({ seenOn: "2026-03-03" })).toEqual([]);
+  expect(faults({ seenOn: "2026-03-04" })).toEqual([{ path: "seenOn", code: "day-ahead" }]);
+});
+
+const amounts = fc.constantFrom("", "10", "0", "-5", "1.2.3", "1e30", "4.1234567", "9999999999", "3", "7.5");
+const days = fc.constantFrom("", "2026-02-30", "1900-01-01", "2026-01-05", "2026-02-01");
+const anything = fc.record({
+  terms: fc.constantFrom(...TERMS),
+  amount: amounts,
+  "per.quantity": amounts,
+  seenOn: days,
+  from: days,
+  until: days,
+  minQuantity: amounts,
+  maxQuantity: amounts,
+  packSize: amounts,
+  "fees.0.amount": amounts,
+});
+
+test("the form refuses what the books refuse, at the same fields and for the same reasons", () => {
+  law(
+    fc.property(anything, (given) => {
+      const own = faults(given).map(({ path, code }) => `${path} ${code}`);
+      // A charge is compared only where the rest is good: its entry is made from amounts that can be read.
+      const read = observationEntry.safeParse(sentAsTyped(typed(given)));
+      const theirs = read.success ? [] : faultsOf(read.error).map(({ path, code }) => `${path} ${code}`);
+      expect(new Set(own)).toEqual(new Set(theirs));
+    }),
+    { numRuns: 2000 },
+  );
+});
+
+/** The entry with its amounts as typed, also those that are none, for the books to find fault with. */
+function sentAsTyped(price: TypedPrice) {
+  const amounts = { amount: undefined, per: undefined };
+  const entry = entryOfTyped({ ...price, ...amounts }, "Delivery");
+  if (!("per" in entry)) return entry;
+  return { ...entry, amount: price.amount, per: { quantity: price.per ?? "1", unit: price.unit } };
+}

@@ -4,6 +4,7 @@ import * as disposals from "./disposals.ts";
 import * as lots from "./lots.ts";
 import * as materials from "./materials.ts";
 import * as observations from "./observations.ts";
+import * as phone from "./phone.ts";
 import * as places from "./places.ts";
 import * as prices from "./prices.ts";
 import * as program from "./program.ts";
@@ -37,5 +38,5 @@ export const OPERATIONS: readonly AnyOperation[] = [
   listStockEvents,
   ...[places, stockActs].flatMap((noun) => Object.values(noun)),
   ...UNDOABLES.flatMap((happened) => [undoStockEvent(happened), restoreStockEvent(happened)]),
-  ...[savings, program].flatMap((noun) => Object.values(noun)),
+  ...[savings, phone, program].flatMap((noun) => Object.values(noun)),
 ];
