@@ -24,6 +24,9 @@ const variables = z.object({
 /**
  * How the person opens the program: { mode: null | "network" | "proxy", port, origins }.
  * `npm start -- --network` or OPEN=network: our own front with TLS. PUBLIC_ADDRESS: a proxy of their own, which calls us here.
+ * @param {{ port: number }} settings
+ * @param {Readonly<Record<string, string | undefined>>} given
+ * @param {readonly string[]} args
  * @throws {Refusal} naming each variable that is wrong
  */
 export function openness({ port: own }, given = process.env, args = process.argv) {
