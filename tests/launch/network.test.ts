@@ -45,6 +45,7 @@ const trusting: typeof fetch = async (input, init = {}) => {
       method: asked.method,
       headers,
       ca: authority(),
+      servername: hostname, // not what the Host header says
     };
     const sent = request(options, (answer) => {
       const pieces: Buffer[] = [];
