@@ -14,4 +14,14 @@ export const DAY_LIMITS = {
   price: 365,
   /** Recheck intervals that an older or an interpolated going price may reach over (R7). */
   recheckIntervals: 3,
+  /** Safety days: so long before a needed-by day, beside lead days, lies the last sensible day to buy (R12). */
+  safety: 2,
+  /** How long before an offer lapses it is reminded of, where the workspace has not said otherwise. */
+  lapseAhead: 3,
+  /** How long before the last sensible day to buy it is reminded of. */
+  sensibleAhead: 7,
+  /** How long before the last day for a return or a price adjustment it is reminded of. */
+  lotDayAhead: 7,
+  /** How long before a shelf life ends it is reminded of: stock has to find a use first. */
+  shelfLifeAhead: 30,
 } as const;

@@ -43,6 +43,7 @@ export type EntryTable =
   | "takeoff"
   | "saved_report"
   | "asking_price"
+  | "reminder_mark"
   | "disposal";
 
 /** The hash an id was first received with, deleted ones too; null when the id is new. */
