@@ -104,6 +104,10 @@ export const FAULT_CODES = [
   "too-many-tries",
   "code-void",
   "last-owner",
+  "day-unclear",
+  "unknown-shape",
+  "not-a-month",
+  "pair-not-said",
 ] as const;
 export type FaultCode = (typeof FAULT_CODES)[number];
 

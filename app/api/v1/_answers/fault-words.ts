@@ -101,6 +101,10 @@ export const FAULT_WORDS: Readonly<Record<FaultCode, string>> = {
   "too-many-tries": "was tried too often; wait a few minutes",
   "code-void": "is wrong, was used before, or is too old",
   "last-owner": "is the last owner of the house",
+  "day-unclear": "can be read as two days: month first, or day first",
+  "unknown-shape": "has none of the shapes that are read",
+  "not-a-month": "is not the first day of a month",
+  "pair-not-said": "is a series of no known pair of currencies",
 };
 
 /** A fault in an answer: the field first, so that the message can stand alone. */
