@@ -12,6 +12,7 @@ import { NeededTable } from "./_today/needed-table.tsx";
 import { OfferTables } from "./_today/offer-tables.tsx";
 import { PriceFellTable } from "./_today/price-fell.tsx";
 import { ProjectsByStatus } from "./_today/projects-by-status.tsx";
+import { Reminders } from "./_today/reminders.tsx";
 import { Saved } from "./_today/saved.tsx";
 import { DaySwitch } from "./_ui/day-switch.tsx";
 import { LinkButton } from "./_ui/link-button.tsx";
@@ -67,6 +68,7 @@ export default async function TodayPage({ searchParams }: Readonly<{ searchParam
         }
       />
       <ProjectsByStatus exposure={figures} facts={facts} />
+      {day === today ? <Reminders day={day} query={searchParams} /> : null}
       <OfferTables exposure={figures} names={names} valuation={facts.valuation} />
       <PriceFellTable day={day} />
       <NeededTable exposure={figures} names={names} />

@@ -43,7 +43,17 @@ export const ACTIONS = {
   keepReportForm: KEEPS,
   deleteReportForm: KEEPS,
   undeleteReportForm: KEEPS,
+  // app/_today
+  markReminderForm: WORKS,
+  undoReminderForm: WORKS,
+  redoReminderForm: WORKS,
+  // app/materials/[id]
+  tellMeForm: WORKS,
+  tellMeAsBefore: WORKS,
   // app/settings
+  saveReminders: KEEPS,
+  makeFeedForm: KEEPS,
+  revokeFeedForm: KEEPS,
   addRateForm: KEEPS,
   correctRateForm: KEEPS,
   addStoreForm: WORKS,

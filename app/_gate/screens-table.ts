@@ -53,6 +53,7 @@ export const SCREENS: readonly Row[] = [
   screen("/settings/people", HOUSE, "none"),
   screen("/settings/rates", KEEPS),
   screen("/settings/rates/correct", KEEPS),
+  screen("/settings/reminders", KEEPS),
   screen("/settings/stores", SEES),
   screen("/settings/stores/new", WORKS),
   screen("/settings/stores/[id]", KEEPS),
@@ -66,6 +67,9 @@ export const SCREENS: readonly Row[] = [
   screen("/sign-in/pair", EVERYONE, "none"),
   screen("/sign-in/not-yours", EVERYONE, "none"),
   screen("/sign-in/you", SIGNED_IN, "none"),
+  // A calendar signs in nowhere: its address is its key. The launcher brings a word only it and the pages know.
+  reading("/calendar/[token]", EVERYONE, "none"),
+  signing("/calendar/daily", [], EVERYONE),
   signing("/api/auth/sign-in/email", [], EVERYONE),
   signing("/api/auth/sign-out", [], EVERYONE),
   signing("/api/auth/passkey/generate-authenticate-options", EVERYONE, []),
@@ -79,5 +83,4 @@ export const SCREENS: readonly Row[] = [
   reading("/manifest.webmanifest", EVERYONE, "none"),
   reading("/sw.js", EVERYONE, "none"),
   reading("/authority.crt", EVERYONE, "none"),
-  reading("/sw.js", EVERYONE, "none"),
 ];

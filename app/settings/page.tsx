@@ -11,6 +11,7 @@ import { beginDemoAnew, discardDemo, openDemo } from "../_workspace/actions.ts";
 import { scopeSeen, workspaceSeen } from "../_workspace/workspace-seen.ts";
 import { Done } from "./done.tsx";
 import { peopleLink } from "./people/people-link.ts";
+import { remindersToday } from "./reminders/reminders-today.ts";
 
 export const dynamic = "force-dynamic";
 
@@ -21,6 +22,7 @@ export async function generateMetadata(): Promise<Metadata> {
 /** Where everything that stands behind the figures is set. */
 export default async function SettingsPage({ searchParams }: PageProps<"/settings">) {
   const t = await getTranslations("settings");
+  const reminders = await getTranslations("reminders.settings");
   const locale = await getLocale();
   const { done } = await searchParams;
   const workspace = await workspaceSeen();
@@ -68,6 +70,11 @@ export default async function SettingsPage({ searchParams }: PageProps<"/setting
             href: "/settings/rates",
             title: t("rates.title"),
             text: t("rates.text", { count: rates.length }),
+          },
+          {
+            href: "/settings/reminders",
+            title: reminders("title"),
+            text: reminders("text", { count: await remindersToday() }),
           },
           ...(await peopleLink()),
           { href: "/settings/changes", title: t("changes.title"), text: t("changes.text") },

@@ -1,6 +1,7 @@
 import { join } from "node:path";
 import { networkCertificate } from "./authority.mjs";
 import { buildProgram } from "./build.mjs";
+import { askDaily, dailySecret } from "./daily.mjs";
 import { databaseVariables, openDatabase, prepareDatabase } from "./database.mjs";
 import { addressOf, environment } from "./environment.mjs";
 import { firstCode } from "./first-code.mjs";
@@ -81,10 +82,12 @@ async function serveUntilStopped({ settings, opened }, database, role, stop) {
     ...databaseVariables(database.url, role),
     ...opennessVariables(opened, certificate?.authority),
     DUNNAGE_SECRET: signInSecret(settings.dataDir),
+    DUNNAGE_DAILY_SECRET: dailySecret(),
   };
   const another = process.argv.includes("--another-owner");
   const code = await firstCode(database.url, role, another);
   const web = await step("listening", () => serve(settings, variables));
+  const daily = askDaily(addressOf(settings), variables.DUNNAGE_DAILY_SECRET);
   let front = null;
   try {
     if (certificate !== null) {
@@ -97,6 +100,7 @@ async function serveUntilStopped({ settings, opened }, database, role, stop) {
     const ended = await Promise.race([web.ended, aborted(stop)]);
     if (!stop.aborted) throw new Refusal(`The web server ended by itself (${ended}).`);
   } finally {
+    daily.stop();
     await front?.stop();
     await web.stop();
   }

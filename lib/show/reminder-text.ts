@@ -1,4 +1,4 @@
-import { daysBetween, type LocalDate } from "../calendar/local-date.ts";
+import { daysBetween, type LocalDate, plusDays } from "../calendar/local-date.ts";
 import type { PurchaseUnit } from "../measure/units.ts";
 import type { Money } from "../money/money.ts";
 import type { Reminder, ReminderKind } from "../reminders/reminder.ts";
@@ -55,4 +55,15 @@ export function reminderPlace({
 }: Pick<ReminderText, "materialId" | "projectId" | "lotId">) {
   if (lotId !== null) return `/stock/${lotId}`;
   return projectId === null ? `/materials/${materialId}` : `/projects/${projectId}`;
+}
+
+/** How far a reminder can be put off. Judgement. Units: calendar days. */
+const PUT_OFF_DAYS = [1, 3, 7, 14, 30] as const;
+
+/** The days a reminder can be put off to, the nearest first. */
+export function putOffDays(day: LocalDate, locale: string) {
+  return PUT_OFF_DAYS.map((days) => {
+    const until = plusDays(day, days);
+    return { until, days, text: dayText(until, locale) };
+  });
 }

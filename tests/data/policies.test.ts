@@ -9,6 +9,7 @@ import { aboutDatabase, findingWorkspaces, inWorkspace } from "../../lib/data/cl
 import { addDisposal } from "../../lib/data/disposals.ts";
 import { addLot } from "../../lib/data/lots.ts";
 import { addObservation, correctObservation } from "../../lib/data/observations.ts";
+import { tellAtOrBelow } from "../../lib/data/reminder-wishes.ts";
 import { addRequirement } from "../../lib/data/requirements.ts";
 import { addSalvage } from "../../lib/data/salvage.ts";
 import { addStore } from "../../lib/data/stores.ts";
@@ -72,6 +73,7 @@ async function storedThings(scope: typeof mine) {
   await accepted(addSalvage(scope, v7(), salvaged));
   const asked = askingPriceEntry.parse({ amount: "4", currency: "CAD", since: today });
   await accepted(addAskingPrice(scope, lot.id, v7(), asked));
+  await accepted(tellAtOrBelow(scope, job.material.id, { amount: decimal("40") }));
   const paidFor = { kind: "mixed", on: today, feeBasis: "flat", fee: "20", currency: "CAD" };
   const waste = disposalEntry.parse({ ...paidFor, materialId: job.material.id, quantity: "1" });
   await accepted(addDisposal(scope, job.project.id, v7(), waste));
@@ -228,6 +230,7 @@ const ALL_REFERENCES = [
   "store_import_charge of store",
   "takeoff of project",
   "tax_component of tax_region",
+  "wanted_price of material",
 ];
 
 test("the database itself refuses a reference into another workspace, even from one above the policies", async () => {

@@ -21,6 +21,7 @@ import { undoPrice } from "../undo-price.ts";
 import { Answer } from "./answer.tsx";
 import { Offers } from "./offers.tsx";
 import { Sizes } from "./sizes.tsx";
+import { TellMe, ToldDone } from "./tell-me.tsx";
 import { Trend } from "./trend.tsx";
 import { viewOf } from "./view.ts";
 
@@ -58,6 +59,7 @@ export default async function MaterialPage({ params, searchParams }: PageProps<"
   return (
     <>
       <Done code={await asked(searchParams, "done")} undo={await undoPrice(searchParams)} />
+      <ToldDone query={searchParams} materialId={id} />
       <PageHead
         title={day === today ? material.name : t("page.titleAsOf", { name: material.name, day: words.day })}
         answer={<Answer day={day} material={material} facts={facts} offers={offers} />}
@@ -98,6 +100,7 @@ export default async function MaterialPage({ params, searchParams }: PageProps<"
           </p>
         )}
       </Part>
+      {archivedOn === null ? <TellMe material={material} valuation={valuation} /> : null}
       <Sizes material={material} recheckDays={valuation.recheckDays} />
       <ArchiveButton material={material} />
       <DaySwitch

@@ -87,9 +87,10 @@ describe("the table of who may do what", () => {
     expect(rowOf("/api/v1/what/ever")?.path).toBe("/api/v1/[...rest]");
   });
 
-  test("lets a reader write nothing but what belongs to signing in", () => {
+  test("lets a reader write nothing but what belongs to signing in, and what asks for the launcher's word", () => {
     const written = ROWS.filter(({ writes, reads }) => writes.includes("reader") && writes !== reads);
     expect(written.map(({ path }) => path)).toEqual([
+      "/calendar/daily",
       "/api/auth/sign-in/email",
       "/api/auth/sign-out",
       "/api/auth/passkey/verify-authentication",
