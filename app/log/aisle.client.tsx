@@ -1,22 +1,24 @@
 "use client";
 
-import { lazy, Suspense, useEffect, useState } from "react";
+import { Suspense, useEffect, useState } from "react";
 import type { Row } from "../_offline/log-database.ts";
 import { registerWorker } from "../_offline/register-worker.ts";
 import { remember, remembered } from "../_offline/snapshot.ts";
-import { AfterKeep, type Kept } from "./after-keep.client.tsx";
+import type { Kept } from "./after-keep.client.tsx";
 import style from "./aisle.module.css";
+import { later } from "./later.tsx";
 import { PriceForm, type Remembered } from "./price-form.client.tsx";
 import { StateBar } from "./state-bar.client.tsx";
 import { useAisle } from "./use-aisle.client.ts";
-import { Visit } from "./visit.client.tsx";
 import { logWords } from "./words.ts";
 
 // Seldom or later needed, so they come after the form; the worker has put them by, so they come without a server too.
-const NewMaterial = lazy(async () => ({ default: (await import("./new-material.client.tsx")).NewMaterial }));
-const NewStore = lazy(async () => ({ default: (await import("./new-store.client.tsx")).NewStore }));
-const Checklist = lazy(async () => ({ default: (await import("./checklist.client.tsx")).Checklist }));
-const Refused = lazy(async () => ({ default: (await import("./refused.client.tsx")).Refused }));
+const AfterKeep = later(async () => (await import("./after-keep.client.tsx")).AfterKeep);
+const Visit = later(async () => (await import("./visit.client.tsx")).Visit);
+const NewMaterial = later(async () => (await import("./new-material.client.tsx")).NewMaterial);
+const NewStore = later(async () => (await import("./new-store.client.tsx")).NewStore);
+const Checklist = later(async () => (await import("./checklist.client.tsx")).Checklist);
+const Refused = later(async () => (await import("./refused.client.tsx")).Refused);
 
 const NO_HABITS: Remembered = { storeId: "", tax: {}, units: {} };
 
@@ -39,6 +41,7 @@ export function Aisle({ locale }: Readonly<{ locale: string }>) {
   useEffect(() => {
     setMaterial(askedMaterial());
     registerWorker(() => setNewer(true));
+    void import("./after-keep.client.tsx").catch(() => undefined);
   }, []);
   useEffect(() => {
     if (workspaceId === undefined) return;
@@ -71,8 +74,8 @@ export function Aisle({ locale }: Readonly<{ locale: string }>) {
       {newer ? <p className={style.quiet}>{words.newerBuild}</p> : null}
       <Suspense>
         <Refused aisle={aisle} words={words} locale={locale} />
+        <AfterKeep aisle={aisle} kept={kept} locale={locale} onKept={setKept} />
       </Suspense>
-      <AfterKeep aisle={aisle} kept={kept} locale={locale} onKept={setKept} />
       <Suspense fallback={<p className={style.quiet}>{words.opening}</p>}>
         {making === "store" ? (
           <NewStore
@@ -118,8 +121,8 @@ export function Aisle({ locale }: Readonly<{ locale: string }>) {
           locale={locale}
           onMaterial={setMaterial}
         />
+        <Visit aisle={aisle} storeId={storeId} words={words} locale={locale} />
       </Suspense>
-      <Visit aisle={aisle} storeId={storeId} words={words} locale={locale} />
       <p className={style.answers}>
         <button type="button" className={style.link} onClick={() => setMaking({ name: "" })}>
           {words.newMaterial}

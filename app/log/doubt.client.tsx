@@ -1,7 +1,7 @@
 "use client";
 
-import { withPointMoved } from "../../lib/show/aisle-doubt.ts";
 import { readBack } from "../../lib/show/parse-amount.ts";
+import { withPointMoved } from "../../lib/show/point-moved.ts";
 import { Notice } from "../_ui/notice.tsx";
 import style from "./log.module.css";
 import { Tap } from "./tap.client.tsx";

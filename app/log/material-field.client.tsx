@@ -89,7 +89,7 @@ export function MaterialField({ words, materials, chosen, onChoice, onNew }: Mat
             id={`${list}-${material.id}`}
             role="option"
             tabIndex={-1}
-            aria-selected={index === at}
+            aria-selected={typed !== null && index === at}
             className={style.option}
             onClick={() => choose(material)}
             onKeyDown={press}

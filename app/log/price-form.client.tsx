@@ -1,16 +1,12 @@
 "use client";
 
-import { type FormEvent, useRef, useState } from "react";
-import { v7 } from "uuid";
+import { type FormEvent, Suspense, useRef, useState } from "react";
 import type { PurchaseUnit } from "../../lib/measure/units.ts";
 import type { Terms } from "../../lib/prices/observation.ts";
-import { tenfoldOff, withPointMoved } from "../../lib/show/aisle-doubt.ts";
 import { openedMaterial } from "../../lib/show/aisle-opened.ts";
-import { aisleVerdict } from "../../lib/show/aisle-verdict.ts";
+import { withPointMoved } from "../../lib/show/point-moved.ts";
 import { usableUnits } from "../../lib/show/usable-units.ts";
 import type { Row } from "../_offline/log-database.ts";
-import { keepRows } from "../_offline/outbox.ts";
-import { seenOfRow } from "../_offline/since.ts";
 import { Button } from "../_ui/button.client.tsx";
 import { FormContext } from "../_ui/form-context.client.tsx";
 import { type FormFault, FRESH_FORM } from "../_ui/form-state.ts";
@@ -18,18 +14,20 @@ import { entryOfTyped, faultsOfTyped, type TypedPrice } from "./check-price.ts";
 import { Doubt } from "./doubt.client.tsx";
 import { faultTexts } from "./fault-texts.ts";
 import { Faults } from "./faults.client.tsx";
+import { keepPrice } from "./keep-price.ts";
+import { later } from "./later.tsx";
 import style from "./log.module.css";
 import { MaterialField } from "./material-field.client.tsx";
 import { MoreFields } from "./more-fields.client.tsx";
-import { aisleNames } from "./names.ts";
 import { PriceFields } from "./price-fields.client.tsx";
-import { Reading } from "./reading.client.tsx";
-import { rowOfPrice, stillSo } from "./rows-of-price.ts";
 import { lastShelfAt, ShelfQuestion } from "./shelf-question.client.tsx";
 import { Tap } from "./tap.client.tsx";
 import { typedPrice } from "./typed.ts";
 import type { Aisle } from "./use-aisle.client.ts";
 import { logWords } from "./words.ts";
+
+// What a price means is worked out by a part that comes after the form: the form stands and keeps without it.
+const Reading = later(async () => (await import("./reading.client.tsx")).Reading);
 
 export type Remembered = Readonly<{
   storeId: string;
@@ -75,59 +73,43 @@ export function PriceForm(props: PriceFormProps) {
   };
   const read = () => (form.current ? typedPrice(new FormData(form.current), chosen, locale) : null);
   const clean = typed !== null && faultsOfTyped({ ...typed, ...chosen }, aisle.today).length === 0;
-  const given = { newId: () => "typed", at: 0, workspaceId: "", restsOn: [] };
-  const verdict =
-    clean && plain && typed.terms !== "none-left"
-      ? aisleVerdict(
-          seenOfRow(rowOfPrice(entryOfTyped({ ...typed, ...chosen }, words.orderChargeName), given)),
-          plain,
-          snapshot,
-          aisle.today,
-          aisle.since,
-        )
-      : null;
+  const entry = clean ? entryOfTyped({ ...typed, ...chosen }, words.orderChargeName) : null;
   const shelf = terms === "shelf" || plain === undefined ? null : lastShelfAt(plain, storeId, aisle.since);
 
-  const keep = async (now: TypedPrice, sure: boolean, still: boolean) => {
-    const found = faultsOfTyped(now, aisle.today);
-    setFaults(faultTexts(found, words));
-    if (found.length > 0) return;
-    const off = sure || now.terms === "none-left" || verdict === null ? null : tenfoldOff(verdict.logged);
-    setDoubt(off);
-    if (off !== null || busy.current) return;
-    busy.current = true; // pressed twice, it is kept once
-    const made = aisle.rows.outbox.filter(({ id }) => id === materialId || id === storeId);
-    const workspaceId = snapshot.workspace.id;
-    const row = { newId: v7, at: Date.now(), workspaceId, restsOn: made.map(({ id }) => id) };
-    const entry = entryOfTyped(now, words.orderChargeName);
-    const rows = [
-      ...(still && shelf ? [rowOfPrice(stillSo(shelf, entry), row)] : []),
-      rowOfPrice(entry, row),
-    ];
-    try {
-      await keepRows(rows);
-    } catch {
-      busy.current = false;
-      setFull(true);
-      return;
-    }
-    const [last] = rows.slice(-1);
+  const keep = async (now: TypedPrice | null, sure: boolean) => {
+    setTyped(now);
+    if (now === null || busy.current) return; // pressed twice, it is kept once
+    busy.current = true;
+    const still = form.current && new FormData(form.current).get("stillSo") === "yes" ? shelf : null;
+    const became = await keepPrice({
+      typed: now,
+      sure,
+      still,
+      plain,
+      aisle,
+      chargeName: words.orderChargeName,
+    });
+    busy.current = became.is === "kept";
+    setFaults(became.is === "faults" ? faultTexts(became.faults, words) : []);
+    setDoubt(became.is === "doubt" ? became.off : null);
+    setFull(became.is === "full");
     const habit = { storeId, tax: { [storeId]: now.taxIncluded }, units: { [materialId]: unit } };
-    if (last) props.onKept(last, habit);
+    if (became.is === "kept") props.onKept(became.row, habit);
   };
   const submit = (event: FormEvent) => {
     event.preventDefault();
-    const now = read();
-    setTyped(now);
-    const still = form.current !== null && new FormData(form.current).get("stillSo") === "yes";
-    if (now !== null) void keep(now, false, still);
+    void keep(read(), false);
   };
-  const again = (sure: boolean) => {
+  const again = (asTyped: boolean) => {
     const now = read();
-    if (now === null || now.amount === undefined || doubt === null) return;
-    if (!sure) setAmount(withPointMoved(now.amount, doubt));
-    setDoubt(null);
-    void keep(sure ? now : { ...now, amount: withPointMoved(now.amount, doubt) }, true, false);
+    if (now?.amount === undefined || doubt === null) return;
+    const meant = asTyped ? now.amount : withPointMoved(now.amount, doubt);
+    setAmount(asTyped ? amount : meant);
+    void keep({ ...now, amount: meant }, true);
+  };
+  const noneLeft = () => {
+    const now = read();
+    void keep(now && { ...now, terms: "none-left" }, true);
   };
   return (
     <FormContext value={{ id: "log", state: { ...FRESH_FORM, faults } }}>
@@ -175,28 +157,15 @@ export function PriceForm(props: PriceFormProps) {
           locale={locale}
           words={words}
         />
-        {verdict && plain ? (
-          <Reading
-            verdict={verdict}
-            names={aisleNames(snapshot)}
-            unit={plain.unit}
-            locale={locale}
-            known={aisle.known}
-          />
-        ) : null}
+        <Suspense>
+          {entry && plain && terms !== "none-left" ? (
+            <Reading entry={entry} plain={plain} aisle={aisle} locale={locale} />
+          ) : null}
+        </Suspense>
         <Doubt doubt={doubt} amount={typed?.amount} words={words} locale={locale} onAnswer={again} />
         <div className={style.bar}>
           <Button wide>{terms === "none-left" ? words.keepNothing : words.keep}</Button>
-          {plain && terms !== "none-left" ? (
-            <Tap
-              onTap={() => {
-                const now = read();
-                if (now) void keep({ ...now, terms: "none-left" }, true, false);
-              }}
-            >
-              {words.noneLeft}
-            </Tap>
-          ) : null}
+          {plain && terms !== "none-left" ? <Tap onTap={noneLeft}>{words.noneLeft}</Tap> : null}
         </div>
       </form>
     </FormContext>

@@ -1,27 +1,31 @@
 "use client";
 
-import type { PurchaseUnit } from "../../lib/measure/units.ts";
 import { money } from "../../lib/money/money.ts";
-import type { AisleVerdict } from "../../lib/show/aisle-verdict.ts";
+import type { SnapshotMaterial } from "../../lib/show/aisle-snapshot.ts";
 import { shortDayText } from "../../lib/show/day-text.ts";
 import { quantityText, unitPriceText } from "../../lib/show/money-text.ts";
+import type { PriceEntrySent } from "./check-price.ts";
 import style from "./log.module.css";
-import type { AisleNames } from "./names.ts";
+import { aisleNames } from "./names.ts";
+import { typedVerdict } from "./typed-verdict.ts";
+import type { Aisle } from "./use-aisle.client.ts";
 import { logWords, unitWord } from "./words.ts";
 
 type ReadingProps = Readonly<{
-  verdict: AisleVerdict;
-  names: AisleNames;
-  unit: PurchaseUnit;
+  entry: PriceEntrySent;
+  plain: SnapshotMaterial;
+  aisle: Aisle;
   locale: string;
-  known: boolean;
 }>;
 
 /** What the tag comes to, all in, and how that stands beside what is known: said while it is typed. */
-export function Reading({ verdict: { logged }, names, unit, locale, known }: ReadingProps) {
+export function Reading({ entry, plain, aisle, locale }: ReadingProps) {
   const words = logWords(locale);
+  const { unit } = plain;
+  const names = aisleNames(aisle.snapshot);
+  const { logged } = typedVerdict(entry, plain, aisle);
   const { price } = logged.means;
-  if (!known) return null;
+  if (!aisle.known) return null;
   if (!price.known) return <p className={style.reading}>{words.unknown[price.reason]}</p>;
   const { amount, currency } = price.price;
   const { elsewhere, paid } = logged;

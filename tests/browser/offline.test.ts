@@ -6,9 +6,23 @@ import { storedSheet, storedStore } from "./support/stored.ts";
 import { expect, test } from "./support/test.ts";
 
 // Each way a phone and its house lose one another: what was entered arrives once, and the phone's own count says so.
-test.describe.configure({ mode: "serial", timeout: 120_000 });
+test.describe.configure({ timeout: 120_000 });
 
-const SHEET = "Spruce plywood 1/2 in, 4x8";
+/** A material for each test, named by a word no other has. */
+const WOODS = [
+  "oak",
+  "alder",
+  "birch",
+  "cedar",
+  "fir",
+  "hemlock",
+  "larch",
+  "maple",
+  "pine",
+  "spruce",
+  "tamarack",
+  "walnut",
+];
 let line: Line;
 let phone: Phone | null = null;
 let materialId = "";
@@ -18,7 +32,7 @@ test.beforeEach(async ({ program, request }) => {
   line = await lineTo(program.address);
   made += 1;
   if (made === 1) await storedStore(request, "Mill Road Yard");
-  materialId = await storedSheet(request, `${SHEET}, ${made}`);
+  materialId = await storedSheet(request, `Board of ${WOODS[made]}`);
 });
 
 test.afterEach(async () => {
@@ -27,7 +41,7 @@ test.afterEach(async () => {
   await line.stop();
 });
 
-const ours = () => `4x8, ${made}`;
+const ours = () => WOODS[made] ?? "";
 const pageShape = z.object({ items: z.array(z.object({ id: z.string(), amount: z.string().nullable() })) });
 
 /** Amounts the books hold of this test's material, and that no id is there twice. */
