@@ -7,8 +7,10 @@ import type { ExchangeRate } from "../rates/exchange-rate.ts";
 import type { ExchangeRateEntry } from "../rates/exchange-rate-entry.ts";
 import { inWorkspace, type Scope, type Tx } from "./client.ts";
 import { dayFaults } from "./day-faults.ts";
+import { givenRates, insertRates } from "./exchange-rate-insert.ts";
 import { Prisma } from "./generated/client.ts";
 import { currencyOf, dateOf, digits, rows } from "./rows.ts";
+import { STANDS } from "./taken-files.ts";
 import { todayOf, workspaceWithin } from "./workspaces.ts";
 import { accepted, conflict, NOT_THERE, refused, repeated } from "./written.ts";
 
@@ -24,17 +26,28 @@ function rateOfRow({ on_day, base, quote, rate, source }: RateRow): ExchangeRate
   };
 }
 
-/** Rates by day, oldest first: all, or those that can serve some day from `first` on. */
-export async function ratesWithin(tx: Tx, first?: LocalDate): Promise<ExchangeRate[]> {
-  const within =
-    first === undefined
-      ? Prisma.empty
-      : Prisma.sql`WHERE on_day >= ${plusDays(first, -DAY_LIMITS.staleRate)}::date`;
+async function ratesWhere(tx: Tx, condition: Prisma.Sql): Promise<ExchangeRate[]> {
   const found = await rows<RateRow>(
     tx,
-    Prisma.sql`SELECT on_day, base, quote, rate::text, source FROM exchange_rate ${within} ORDER BY on_day, base, quote, source`,
+    Prisma.sql`SELECT on_day, base, quote, rate::text, source FROM exchange_rate WHERE ${STANDS} AND ${condition}
+      ORDER BY on_day, base, quote, source`,
   );
   return found.map(rateOfRow);
+}
+
+/** Rates by day, oldest first: all, or those that can serve some day from `first` on. What was taken back with its file is none. */
+export function ratesWithin(tx: Tx, first?: LocalDate): Promise<ExchangeRate[]> {
+  return ratesWhere(
+    tx,
+    first === undefined
+      ? Prisma.sql`true`
+      : Prisma.sql`on_day >= ${plusDays(first, -DAY_LIMITS.staleRate)}::date`,
+  );
+}
+
+/** The rates of one source, by day. */
+export function ratesOfSource(tx: Tx, source: string): Promise<ExchangeRate[]> {
+  return ratesWhere(tx, Prisma.sql`source = ${source}`);
 }
 
 /** Every exchange rate of the workspace, by day. */
@@ -44,20 +57,22 @@ export function exchangeRates(scope: Scope): Promise<ExchangeRate[]> {
 
 const keyOf = ({ base, quote, source, on }: ExchangeRate) => ({ base, quote, source, onDay: dateOf(on) });
 
+async function stored(tx: Tx, { base, quote, source, on }: ExchangeRate): Promise<ExchangeRate | null> {
+  const [found] = await ratesWhere(
+    tx,
+    Prisma.sql`(on_day, base, quote, source) = (${on}::date, ${base}, ${quote}, ${source})`,
+  );
+  return found ?? null;
+}
+
 /** One published rate. The same day, pair and source again: repeated when the rate is the same, else a conflict. */
 export function addExchangeRate(scope: Scope, entry: ExchangeRateEntry): Promise<Written<ExchangeRate>> {
   return inWorkspace(scope, async (tx) => {
     const faults = dayFaults("date", entry.on, todayOf(await workspaceWithin(tx)));
     if (faults.length > 0) return refused(faults);
-    const there = await tx.exchangeRate.findFirst({ where: keyOf(entry), select: { rate: true } });
-    if (there !== null) {
-      const stored = { ...entry, rate: decimal(there.rate.toFixed()) };
-      return stored.rate.equals(entry.rate) ? repeated(stored) : conflict(stored);
-    }
-    await tx.exchangeRate.create({
-      data: { ...keyOf(entry), rate: digits(entry.rate) },
-      select: { id: true },
-    });
+    const there = await stored(tx, entry);
+    if (there !== null) return there.rate.equals(entry.rate) ? repeated(there) : conflict(there);
+    await insertRates(tx, [entry], null);
     return accepted(entry);
   });
 }
@@ -65,6 +80,7 @@ export function addExchangeRate(scope: Scope, entry: ExchangeRateEntry): Promise
 /** A published rate that was typed wrong, put right; the change log keeps the earlier one. */
 export function changeExchangeRate(scope: Scope, entry: ExchangeRateEntry): Promise<Written<ExchangeRate>> {
   return inWorkspace(scope, async (tx) => {
+    if ((await stored(tx, entry)) === null) return NOT_THERE;
     const { count } = await tx.exchangeRate.updateMany({
       where: keyOf(entry),
       data: { rate: digits(entry.rate) },
@@ -86,22 +102,11 @@ export function addExchangeRates(scope: Scope, entries: readonly ExchangeRateEnt
     const today = todayOf(await workspaceWithin(tx));
     const faulty = entries.map((entry) => dayFaults("date", entry.on, today));
     const good = entries.flatMap((entry, index) => (faulty[index]?.length === 0 ? [{ entry, index }] : []));
-    const columns = {
-      on: good.map(({ entry }) => entry.on),
-      base: good.map(({ entry }) => entry.base),
-      quote: good.map(({ entry }) => entry.quote),
-      rate: good.map(({ entry }) => digits(entry.rate)),
-      source: good.map(({ entry }) => entry.source),
-    };
-    const given = Prisma.sql`unnest(${columns.on}::text[]::date[], ${columns.base}::text[], ${columns.quote}::text[],
-      ${columns.rate}::text[]::numeric[], ${columns.source}::text[])
-      WITH ORDINALITY AS g(on_day, base, quote, rate, source, place)`;
-    const added = await tx.$executeRaw`INSERT INTO exchange_rate (on_day, base, quote, rate, source)
-      SELECT on_day, base, quote, rate, source FROM ${given} ORDER BY place
-      ON CONFLICT (workspace_id, base, quote, source, on_day) DO NOTHING`;
+    const writable = good.map(({ entry }) => entry);
+    const added = await insertRates(tx, writable, null);
     const against = await rows<{ place: number }>(
       tx,
-      Prisma.sql`SELECT g.place FROM ${given} JOIN exchange_rate e USING (on_day, base, quote, source)
+      Prisma.sql`SELECT g.place FROM ${givenRates(writable)} JOIN exchange_rate e USING (on_day, base, quote, source)
         WHERE e.rate <> g.rate ORDER BY g.place`,
     );
     const contradicting = new Set(against.map(({ place }) => good[place - 1]?.index));

@@ -44,6 +44,7 @@ export type EntryTable =
   | "saved_report"
   | "asking_price"
   | "reminder_mark"
+  | "reference_index"
   | "disposal";
 
 /** The hash an id was first received with, deleted ones too; null when the id is new. */

@@ -21,6 +21,7 @@ import { askingPriceEntry } from "../../lib/stock/asking-price-entry.ts";
 import { salvageEntry } from "../../lib/stock/salvage-entry.ts";
 import { taxRegionEntry } from "../../lib/tax/tax-region-entry.ts";
 import { freshDatabase } from "../support/database.ts";
+import { storedIndex } from "../support/stored-index.ts";
 import {
   accepted,
   otherScope,
@@ -84,8 +85,21 @@ async function storedThings(scope: typeof mine) {
   const act = v7();
   const counted = { id: act, kind: "counted", onDay: new Date(today), entryHash: "" };
   await inWorkspace(scope, (tx) => tx.stockAct.create({ data: counted, select: { id: true } }));
+  const index = await storedIndex(scope, job.material.id);
   const [region] = await inWorkspace(scope, (tx) => tx.taxRegion.findMany({ select: { id: true } }));
-  return { ...job, store, requirement, observed, lot, bill, event, takeoff, act, region: region?.id ?? "" };
+  return {
+    ...job,
+    store,
+    requirement,
+    observed,
+    lot,
+    bill,
+    event,
+    takeoff,
+    act,
+    index,
+    region: region?.id ?? "",
+  };
 }
 let things: Awaited<ReturnType<typeof storedThings>>;
 
@@ -202,6 +216,9 @@ const ALL_REFERENCES = [
   "deposit_event of bill",
   "disposal of material",
   "disposal of project",
+  "exchange_rate of taken_file",
+  "index_value of reference_index",
+  "index_value of taken_file",
   "lot of material",
   "lot of observation",
   "lot of storage_place",
@@ -209,6 +226,7 @@ const ALL_REFERENCES = [
   "lot_payment of lot",
   "lot_receipt of lot",
   "lot_receipt of storage_place",
+  "material of reference_index",
   "observation of material",
   "observation of store",
   "observation_correction of observation",
@@ -228,6 +246,7 @@ const ALL_REFERENCES = [
   "stock_event of storage_place",
   "store_discount of store",
   "store_import_charge of store",
+  "taken_file of reference_index",
   "takeoff of project",
   "tax_component of tax_region",
   "wanted_price of material",
@@ -247,6 +266,8 @@ test("the database itself refuses a reference into another workspace, even from 
     storage_place: things.lot.placeId ?? "",
     takeoff: things.takeoff.id,
     tax_region: things.region,
+    reference_index: things.index.id,
+    taken_file: things.index.file,
   };
   const client = new pg.Client({ connectionString: url });
   await client.connect();
