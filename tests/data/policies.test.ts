@@ -20,6 +20,7 @@ import { disposalEntry } from "../../lib/projects/disposal-entry.ts";
 import { askingPriceEntry } from "../../lib/stock/asking-price-entry.ts";
 import { salvageEntry } from "../../lib/stock/salvage-entry.ts";
 import { taxRegionEntry } from "../../lib/tax/tax-region-entry.ts";
+import { ALL_REFERENCES } from "../support/all-references.ts";
 import { freshDatabase } from "../support/database.ts";
 import { storedIndex } from "../support/stored-index.ts";
 import {
@@ -204,53 +205,6 @@ test("the next piece of work on a connection does not inherit the scope of the l
 const REFERENCES = `SELECT c.conrelid::regclass::text AS "from", c.confrelid::regclass::text AS "to", a.attname AS column
   FROM pg_constraint c JOIN pg_attribute a ON a.attrelid = c.conrelid AND a.attnum = c.conkey[2]
   WHERE c.contype = 'f' AND c.confrelid <> 'workspace'::regclass AND c.connamespace = current_schema()::regnamespace`;
-
-const ALL_REFERENCES = [
-  "asking_price of lot",
-  "bill of store",
-  "bill_line of bill",
-  "bill_line of lot",
-  "bill_line of material",
-  "bill_line of observation",
-  "bill_line of stock_event",
-  "deposit_event of bill",
-  "disposal of material",
-  "disposal of project",
-  "exchange_rate of taken_file",
-  "index_value of reference_index",
-  "index_value of taken_file",
-  "lot of material",
-  "lot of observation",
-  "lot of storage_place",
-  "lot of store",
-  "lot_payment of lot",
-  "lot_receipt of lot",
-  "lot_receipt of storage_place",
-  "material of reference_index",
-  "observation of material",
-  "observation of store",
-  "observation_correction of observation",
-  "project_status of project",
-  "requirement of material",
-  "requirement of project",
-  "requirement of takeoff",
-  "requirement_alternative of material",
-  "requirement_alternative of requirement",
-  "requirement_revision of requirement",
-  "salvage of lot",
-  "salvage of project",
-  "stock_event of lot",
-  "stock_event of requirement",
-  "stock_event of stock_act",
-  "stock_event of storage_place",
-  "stock_event of storage_place",
-  "store_discount of store",
-  "store_import_charge of store",
-  "taken_file of reference_index",
-  "takeoff of project",
-  "tax_component of tax_region",
-  "wanted_price of material",
-];
 
 test("the database itself refuses a reference into another workspace, even from one above the policies", async () => {
   const foreign: Readonly<Record<string, string>> = {
