@@ -55,6 +55,9 @@ export async function enterForm(previous: FormState, form: FormData): Promise<Fo
   return answer(previous, form, await names(), write, () => wayBack(raw(form, "to")));
 }
 
+// A place open to every role: where "/" is not, a redirect within a redirect would leave the wrong address in the bar.
+const LANDING = "/sign-in/you";
+
 async function joinBy(kind: "first" | "invite", previous: FormState, form: FormData) {
   const input = { code: raw(form, "code"), name: raw(form, "name"), password: raw(form, "password") };
   const write = () =>
@@ -64,7 +67,7 @@ async function joinBy(kind: "first" | "invite", previous: FormState, form: FormD
       if (joined.ok) await keepSession(joined.value, who);
       return joined;
     });
-  return answer(previous, form, await names(), write, () => "/");
+  return answer(previous, form, await names(), write, () => LANDING);
 }
 
 /** The first owner, by the code on the terminal. */
@@ -89,7 +92,7 @@ export async function pairForm(previous: FormState, form: FormData): Promise<For
     if (paired.ok) await keepSession(paired.value, who);
     return paired;
   };
-  return answer(previous, form, await names(), write, () => "/");
+  return answer(previous, form, await names(), write, () => LANDING);
 }
 
 /** Out: this session is over, not only forgotten. */

@@ -55,7 +55,7 @@ describe("the first owner", () => {
     });
     expect(await short.text()).toContain("takes at least 12 characters");
     const made = await sentForm(web.address, "/sign-in/first", 'name="code"', newcomer(code, "Robin"));
-    expect([made.status, made.headers.get("location")]).toEqual([303, "/"]);
+    expect([made.status, made.headers.get("location")]).toEqual([303, "/sign-in/you"]);
     expect(await statusWith(sessionIn(made) ?? "")).toBe(200);
     const again = await sentForm(
       web.address,
