@@ -6,6 +6,7 @@ import { putOffDays, reminderPlace, reminderText } from "../../lib/show/reminder
 import { newId } from "../_forms/new-id.ts";
 import { Button } from "../_ui/button.client.tsx";
 import { ChoiceField } from "../_ui/choice-field.client.tsx";
+import { Form } from "../_ui/form.client.tsx";
 import { Below } from "../_ui/money-text.tsx";
 import { reminderWords } from "../_words/reminder-words.ts";
 import type { Names } from "../_workspace/names-of.ts";
@@ -17,6 +18,7 @@ type ListOf = Readonly<{ reminders: readonly Reminder[]; names: Names; day: Loca
 /** Reminders, each with what can be done with it. */
 export async function ReminderList({ reminders, names, day }: ListOf) {
   const t = await getTranslations("reminders");
+  const ui = await getTranslations("ui");
   const locale = await getLocale();
   const say = await reminderWords();
   const days = putOffDays(day, locale).map(({ until, text, days: ahead }) => ({
@@ -37,8 +39,12 @@ export async function ReminderList({ reminders, names, day }: ListOf) {
                 {daysLeft < 0 ? t("ago", { days: Math.abs(daysLeft) }) : t("when", { days: daysLeft })}
               </Below>
             </p>
-            <form action={markReminderForm} className={style.act}>
-              <input type="hidden" name="id" value={newId()} />
+            <Form
+              action={markReminderForm}
+              id={newId()}
+              faultsTitle={ui("faultsTitle")}
+              className={style.act ?? ""}
+            >
               <input type="hidden" name="key" value={text.key} />
               <ChoiceField name="until" label={t("until")} choices={days} start={days[0]?.value ?? ""} />
               <Button kind="plain" name="kind" value="snoozed" label={t("putOffOf", { reminder: sentence })}>
@@ -47,7 +53,7 @@ export async function ReminderList({ reminders, names, day }: ListOf) {
               <Button kind="plain" name="kind" value="done" label={t("doneOf", { reminder: sentence })}>
                 {t("done")}
               </Button>
-            </form>
+            </Form>
           </li>
         );
       })}
