@@ -5,6 +5,8 @@ const config: NextConfig = {
   reactStrictMode: true,
   poweredByHeader: false,
   typedRoutes: false,
+  // A form may send a file of rates or index values: app/settings/files says how large.
+  experimental: { serverActions: { bodySizeLimit: "8mb" } },
   turbopack: { root: import.meta.dirname },
   serverExternalPackages: [
     "better-auth",

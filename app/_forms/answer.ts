@@ -21,7 +21,7 @@ export async function writeChecked<S extends z.ZodType, T>(
 }
 
 /** Whether a tab left open would write into other data: the demo was opened, or left, in another tab since. */
-async function isElsewhere(form: FormData): Promise<boolean> {
+export async function isElsewhere(form: FormData): Promise<boolean> {
   const place = form.get("place");
   return typeof place === "string" && place !== ((await seesDemo()) ? "demo" : "owner");
 }

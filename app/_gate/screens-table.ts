@@ -51,6 +51,8 @@ export const SCREENS: readonly Row[] = [
   screen("/settings", KEEPS),
   screen("/settings/changes", KEEPS),
   screen("/settings/people", HOUSE, "none"),
+  screen("/settings/indices", KEEPS),
+  screen("/settings/indices/[id]", KEEPS),
   screen("/settings/rates", KEEPS),
   screen("/settings/rates/correct", KEEPS),
   screen("/settings/reminders", KEEPS),

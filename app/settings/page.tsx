@@ -72,6 +72,11 @@ export default async function SettingsPage({ searchParams }: PageProps<"/setting
             text: t("rates.text", { count: rates.length }),
           },
           {
+            href: "/settings/indices",
+            title: t("indices.title"),
+            text: t("indices.text"),
+          },
+          {
             href: "/settings/reminders",
             title: reminders("title"),
             text: reminders("text", { count: await remindersToday() }),

@@ -5,6 +5,7 @@ import { getLocale, getTranslations } from "next-intl/server";
 import { materialFacts } from "../../../lib/data/facts.ts";
 import { material as materialById } from "../../../lib/data/materials.ts";
 import { observationsOf } from "../../../lib/data/observations.ts";
+import { indexOfMaterial } from "../../../lib/data/reference-indices.ts";
 import { materialOf } from "../../../lib/exposure/exposure-facts.ts";
 import { offersOn } from "../../../lib/prices/offers.ts";
 import { dayText } from "../../../lib/show/day-text.ts";
@@ -19,6 +20,7 @@ import { Done } from "../done.tsx";
 import { SeenPrices } from "../seen-prices.tsx";
 import { undoPrice } from "../undo-price.ts";
 import { Answer } from "./answer.tsx";
+import { BesideIndex } from "./beside-index.tsx";
 import { Offers } from "./offers.tsx";
 import { Sizes } from "./sizes.tsx";
 import { TellMe, ToldDone } from "./tell-me.tsx";
@@ -40,9 +42,10 @@ export default async function MaterialPage({ params, searchParams }: PageProps<"
   const id = idAsked((await params).id);
   const { day, today } = await dayAsked(searchParams);
   const scope = await scopeSeen();
-  const [facts, seen] = await Promise.all([
+  const [facts, seen, named] = await Promise.all([
     materialFacts(scope, id, day),
     observationsOf(scope, id, { limit: SHOWN, includeDeleted: true }),
+    indexOfMaterial(scope, id),
   ]);
   if (facts === null) notFound();
   const material = materialOf(facts, id);
@@ -76,6 +79,7 @@ export default async function MaterialPage({ params, searchParams }: PageProps<"
         ]}
       />
       <Trend material={material} facts={facts} view={viewOf(query, day, material, facts)} />
+      {named === null ? null : <BesideIndex named={named} day={day} material={material} facts={facts} />}
       <Offers
         title={t("page.offers", words)}
         day={day}

@@ -2,6 +2,7 @@ import type { Metadata } from "next";
 import Link from "next/link";
 import { getLocale, getTranslations } from "next-intl/server";
 import { exchangeRates } from "../../../lib/data/exchange-rates.ts";
+import { takenFiles } from "../../../lib/data/taken-files.ts";
 import { rateRows } from "../../../lib/show/rate-rows.ts";
 import { Age } from "../../_ui/age.tsx";
 import { Button } from "../../_ui/button.client.tsx";
@@ -10,8 +11,10 @@ import { PageHead, Part } from "../../_ui/page-head.tsx";
 import { Table } from "../../_ui/table.tsx";
 import { scopeSeen, today, workspaceSeen } from "../../_workspace/workspace-seen.ts";
 import { Done } from "../done.tsx";
+import { FilesList } from "../files/files-list.tsx";
 import { addRateForm } from "./actions.ts";
 import { RateFields } from "./rate-fields.tsx";
+import { RatesFileForm } from "./rates-file-form.tsx";
 
 export const dynamic = "force-dynamic";
 const SHOWN = 60;
@@ -29,7 +32,9 @@ export default async function RatesPage({ searchParams }: PageProps<"/settings/r
   const { done } = await searchParams;
   const { homeCurrency } = await workspaceSeen();
   const day = await today();
-  const rows = rateRows(await exchangeRates(await scopeSeen()), day, locale);
+  const scope = await scopeSeen();
+  const [rates, files] = await Promise.all([exchangeRates(scope), takenFiles(scope, "rates")]);
+  const rows = rateRows(rates, day, locale);
   const newest = rows[0];
   return (
     <>
@@ -50,6 +55,16 @@ export default async function RatesPage({ searchParams }: PageProps<"/settings/r
           <Button pending={ui("saving")}>{t("save")}</Button>
         </Form>
       </Part>
+      <Part title={t("file.title")} note={t("file.why")}>
+        <RatesFileForm
+          home={homeCurrency}
+          used={[...new Set(rates.flatMap(({ base, quote }) => [base, quote]))]}
+        />
+        <p>
+          <Link href="/settings/workspace">{t("file.choose")}</Link>
+        </p>
+      </Part>
+      <FilesList files={files} />
       {rows.length > 0 ? (
         <Part title={t("list")} note={t("listNote")}>
           <Table
