@@ -87,6 +87,7 @@ test("the calendar's address is shown once, and a calendar that knows no sign-in
   await page.getByRole("button", { name: "Make an address" }).click();
   const shown = page.getByText("This address is shown only now.");
   await expect(shown).toBeVisible();
+  await expect(page.getByText(/^An address was made/)).toBeVisible();
   await axe(page);
   await fitsAcross(page);
   await shot(page, "reminders-settings-phone");

@@ -1,5 +1,6 @@
 "use server";
 
+import { revalidatePath } from "next/cache";
 import { redirect } from "next/navigation";
 import { getTranslations } from "next-intl/server";
 import { makeFeed, revokeFeed } from "../../../lib/data/reminder-feed.ts";
@@ -40,6 +41,7 @@ export async function makeFeedForm(
 ): Promise<ShownAddress | null> {
   await allowed("makeFeedForm");
   const address = `${await addressElsewhere()}/calendar/${await makeFeed(await scopeSeen())}.ics`;
+  revalidatePath("/settings/reminders");
   return { address, ...qrPath(address) };
 }
 
