@@ -57,6 +57,8 @@ export const SERVICES: readonly Row[] = [
   service("/projects/[id]/disposals", SEES_OWN, KEEPS_OWN),
   service("/projects/[id]/exposure", SEES_OWN, KEEPS_OWN),
   service("/projects/[id]/requirements", SEES_OWN, KEEPS_OWN),
+  service("/reference-indices", SEES_OWN, KEEPS_OWN),
+  service("/reference-indices/[id]/values", SEES_OWN, KEEPS_OWN),
   service("/requirements/[id]", SEES_OWN, KEEPS_OWN),
   service("/salvage", SEES_OWN, WORKS_OWN),
   service("/salvage/[id]", SEES_OWN, WORKS_OWN),

@@ -105,7 +105,7 @@ export function FileForm({ action, words, children }: FileFormProps) {
       {report ? (
         <div ref={failed ? undefined : said} role="status" tabIndex={-1}>
           <p>{report.said}</p>
-          <Table caption={words.report} captionHidden columns={report.columns} rows={report.rows} />
+          <Table caption={words.report} captionHidden cards columns={report.columns} rows={report.rows} />
           {report.more === null ? null : <p>{report.more}</p>}
         </div>
       ) : null}

@@ -9,6 +9,7 @@ import * as places from "./places.ts";
 import * as prices from "./prices.ts";
 import * as program from "./program.ts";
 import * as projects from "./projects.ts";
+import * as referenceIndices from "./reference-indices.ts";
 import * as salvage from "./salvage.ts";
 import * as savings from "./savings.ts";
 import * as settings from "./settings.ts";
@@ -36,7 +37,7 @@ export const OPERATIONS: readonly AnyOperation[] = [
   ...HAPPENINGS.map(addStockEvent),
   addStockCount,
   listStockEvents,
-  ...[places, stockActs].flatMap((noun) => Object.values(noun)),
+  ...[places, stockActs, referenceIndices].flatMap((noun) => Object.values(noun)),
   ...UNDOABLES.flatMap((happened) => [undoStockEvent(happened), restoreStockEvent(happened)]),
   ...[savings, phone, program].flatMap((noun) => Object.values(noun)),
 ];

@@ -55,6 +55,7 @@ export default async function IndexPage({ params, searchParams }: PageProps<"/se
         <Table
           caption={t("values")}
           captionHidden
+          cards
           columns={[
             { key: "month", label: t("month") },
             { key: "value", label: t("value"), figures: true },
