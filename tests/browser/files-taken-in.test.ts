@@ -2,6 +2,8 @@ import type { Page } from "@playwright/test";
 import { copyAsCsv } from "../fixtures/index-files.ts";
 import { VALET_CSV } from "../fixtures/rate-files.ts";
 import { axe, fitsAcross, open, shot } from "./support/page.ts";
+import { LAPTOP } from "./support/sizes.ts";
+import { daysAgo, storedPrice, storedSheet, storedStore } from "./support/stored.ts";
 import { expect, test } from "./support/test.ts";
 
 test.describe.configure({ mode: "serial" });
@@ -71,4 +73,39 @@ test("an index is made from its file, revised by a later one, and keeps what was
   await axe(page);
   await fitsAcross(page);
   await shot(page, "index-phone");
+});
+
+test("a material's page holds its price of a year ago against its index", async ({ page, request }) => {
+  const materialId = await storedSheet(request, "Sheet held against an index");
+  const storeId = await storedStore(request, "A yard");
+  const seen = { materialId, storeId };
+  await storedPrice(request, { ...seen, seenOn: daysAgo(365), amount: "40.00" });
+  await storedPrice(request, { ...seen, seenOn: daysAgo(0), amount: "46.00" });
+  const [then, now] = [daysAgo(365), daysAgo(0)].map((day) => `${day.slice(0, 7)}-01`);
+  await open(page, "/settings/indices");
+  const values = csv("values.csv", `date,value\n${then},120\n${now},126\n`);
+  await page.getByLabel("File", { exact: true }).setInputFiles(values);
+  await page.getByLabel("Name", { exact: true }).fill("Panels");
+  await page.getByLabel("Series", { exact: true }).fill("PANELS");
+  await page.getByLabel("Publisher", { exact: true }).fill("A bureau");
+  await button(page, "Take it in").click();
+  await expect(page.getByText("Taken in: 2 figures were added.")).toBeVisible();
+  await page.getByRole("link", { name: "Panels" }).click();
+  await page.getByLabel("Material", { exact: true }).selectOption({ label: "Sheet held against an index" });
+  await button(page, "Hold against this index").click();
+  await page.getByRole("link", { name: "Sheet held against an index" }).click();
+  // 46.00 and 40.00 before tax of 14 %: 45.60 a year ago, in today's prices x 126 / 120 = 47.88; 15 % as it stands.
+  await expect(page.getByText("CAD 47.88")).toBeVisible();
+  await expect(page.getByText("45.60 × 126.00 ÷ 120.00")).toBeVisible();
+  await expect(page.getByText("+15.00% as it stands, +9.52% beside the index")).toBeVisible();
+  await expect(page.getByText("+6.00 index points")).toBeVisible();
+  await axe(page);
+  await fitsAcross(page);
+  await shot(page, "material-index-phone");
+  await page.setViewportSize(LAPTOP);
+  await page.emulateMedia({ colorScheme: "dark" });
+  await shot(page, "material-index-dark");
+  await open(page, "/settings/indices");
+  await axe(page);
+  await shot(page, "indices-dark");
 });
