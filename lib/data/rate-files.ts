@@ -35,6 +35,7 @@ export type RatesTaken = Readonly<{ added: number; fates: readonly RateFated[] }
  */
 export function takeRates(scope: Scope, id: string, file: RatesToTake): Promise<RatesTaken> {
   return inWorkspace(scope, async (tx) => {
+    await tx.$executeRaw`SELECT pg_advisory_xact_lock(hashtext(${`rates ${scope.workspaceId} ${file.source}`}))`;
     const fates = await fatesWithin(tx, file);
     const entries = fates.flatMap(({ reading, fate }): ExchangeRate[] =>
       fate === "new" && reading.fate === "accepted" ? [{ ...reading.value, source: file.source }] : [],

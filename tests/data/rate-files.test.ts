@@ -72,6 +72,16 @@ test("sent twice under one id it is taken once", async () => {
   expect(answers.reduce((sum, { added }) => sum + added, 0)).toBe(6);
 });
 
+test("the same file sent twice at one moment is noted once", async () => {
+  const answers = await Promise.all([
+    takeRates(scope, v7(), file("at one moment")),
+    takeRates(scope, v7(), file("at one moment")),
+  ]);
+  expect(answers.map(({ added }) => added).sort()).toEqual([0, 6]);
+  const noted = (await takenFiles(scope, "rates")).filter(({ source }) => source === "at one moment");
+  expect(noted).toHaveLength(1);
+});
+
 test("another workspace sees neither the rates nor the file, and cannot take it back", async () => {
   const id = v7();
   await takeRates(scope, id, file("mine"));
