@@ -29,6 +29,8 @@ export type Row = Readonly<{
   errors?: readonly RowError[];
   /** Ids of rows it rests on: while one of them is refused, this one waits. */
   restsOn?: readonly string[];
+  /** What its material is called, for when the material is no longer among those the phone knows. */
+  named?: string;
   /** A material or store made on the phone, as the form shows it until the server knows it. */
   made?: SnapshotMaterial | SnapshotStore;
 }>;

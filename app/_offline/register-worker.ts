@@ -4,9 +4,10 @@
  */
 export function registerWorker(onNewer: () => void): void {
   if (!("serviceWorker" in navigator) || process.env.NODE_ENV !== "production") return;
-  const had = navigator.serviceWorker.controller !== null;
+  let had = navigator.serviceWorker.controller !== null;
   navigator.serviceWorker.addEventListener("controllerchange", () => {
     if (had) onNewer();
+    had = true;
   });
   navigator.serviceWorker.register("/sw.js", { scope: "/", updateViaCache: "none" }).catch(() => undefined);
   void navigator.storage?.persist?.().catch(() => undefined);

@@ -18,7 +18,7 @@ const SAID: Readonly<Partial<Record<FaultCode, keyof LogWords["wrong"]>>> = {
 };
 
 /** What a field of the form is called, by its path. */
-function fieldName(path: string, words: LogWords): string {
+export function fieldName(path: string, words: LogWords): string {
   const names: Readonly<Record<string, string>> = {
     materialId: words.material,
     storeId: words.store,

@@ -45,7 +45,13 @@ export async function keepPrice({ typed, sure, still, plain, aisle, chargeName }
   if (off !== null) return { is: "doubt", off };
   const made = aisle.rows.outbox.filter(({ id }) => id === typed.materialId || id === typed.storeId);
   const workspaceId = aisle.snapshot.workspace.id;
-  const given = { newId: v7, at: Date.now(), workspaceId, restsOn: made.map(({ id }) => id) };
+  const given = {
+    newId: v7,
+    at: Date.now(),
+    workspaceId,
+    restsOn: made.map(({ id }) => id),
+    named: plain?.name,
+  };
   const before = still === null ? [] : [rowOfPrice(stillSo(still, entry), given)];
   const row = rowOfPrice(entry, given);
   try {

@@ -7,8 +7,11 @@ export type AisleNames = Readonly<{
   project: (id: string) => string;
 }>;
 
+/** Stands where a name is not known. */
+export const NOT_KNOWN = "–";
+
 function nameIn(things: readonly Readonly<{ id: string; name: string }>[]): (id: string) => string {
-  return (id) => things.find((thing) => thing.id === id)?.name ?? "–";
+  return (id) => things.find((thing) => thing.id === id)?.name ?? NOT_KNOWN;
 }
 
 export function aisleNames({ materials, stores, projects }: AisleSnapshot): AisleNames {

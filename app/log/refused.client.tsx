@@ -8,6 +8,7 @@ import { keepRows, mendRow, takeOut } from "../_offline/outbox.ts";
 import field from "../_ui/field.module.css";
 import look from "../_ui/notice.module.css";
 import style from "./aisle.module.css";
+import { fieldName } from "./fault-texts.ts";
 import { aisleNames } from "./names.ts";
 import { rowWords } from "./row-words.ts";
 import { Tap } from "./tap.client.tsx";
@@ -97,7 +98,11 @@ export function Refused(props: RefusedProps) {
               <li key={row.id}>
                 <p>{rowWords(row, names, words, locale)}</p>
                 <p className={style.reason}>
-                  {(row.errors ?? []).map(({ path, message }) => `${path}: ${message}`).join("; ")}
+                  {(row.errors ?? [])
+                    .map(
+                      ({ path, message }) => `${fieldName(path, words)}: ${message.replace(path, "").trim()}`,
+                    )
+                    .join("; ")}
                 </p>
                 <Mend row={row} {...props} />
                 <Tap

@@ -42,7 +42,9 @@ test("a material archived meanwhile: the price stays, with the reason, and is pu
   await line.turn("up");
   await page.evaluate(() => dispatchEvent(new Event("online")));
   const refused = page.getByRole("region", { name: "One entry was refused, and is still here" });
-  await expect(refused).toContainText("materialId: is archived");
+  await expect(refused).toContainText(
+    "Board of rowan, Mill Road Yard: 41.1Material: is archived; restore it first",
+  );
   await axe(page);
   await shot(page, "log-refused");
   await refused.getByLabel("Material").selectOption({ label: "Board of willow" });

@@ -46,7 +46,8 @@ export async function lineTo(program: string): Promise<Line> {
         const parts: Buffer[] = [];
         came.on("data", (part: Buffer) => parts.push(part));
         came.on("end", () => {
-          const { "content-length": _, ...rest } = came.headers;
+          // Without the marks of the file it stands for: it is another one.
+          const { "content-length": _, etag: __, "last-modified": ___, ...rest } = came.headers;
           answer.writeHead(came.statusCode ?? 502, rest).end(change(Buffer.concat(parts).toString()));
         });
       },
