@@ -93,7 +93,7 @@ test("each entry stands alone: what is wrong with one is said of that one, and t
   expect(accepted).toEqual([good]);
   expect(rejected.map(([id]) => id)).toContain(bad);
   expect(rejected).toContainEqual([gone, "observationId: not-there"]);
-  expect(rejected.flat()).toEqual(expect.arrayContaining(["kind: unknown-choice", "id: not-an-id"]));
+  expect(rejected.flat()).toEqual(expect.arrayContaining(["kind: unknown-choice", "id: missing"]));
 });
 
 test("a price taken back and brought back stands as was said last", async () => {
