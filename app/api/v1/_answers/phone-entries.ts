@@ -46,7 +46,11 @@ const ONE_BY_ONE: OneByOne = {
   correction: async (scope, id, { observationId, patch: { reason, ...patch } }) =>
     cameOf(id, await correctObservation(scope, observationId, patch, reason), "observationId"),
   "take-back": async (scope, id, { observationId, taken }) =>
-    cameOf(id, await (taken ? deleteObservation : undeleteObservation)(scope, observationId), "observationId"),
+    cameOf(
+      id,
+      await (taken ? deleteObservation : undeleteObservation)(scope, observationId),
+      "observationId",
+    ),
   bought: async (scope, id, { entry, requirementId }) =>
     cameOf(id, await addLot(scope, id, entry, { allocateTo: requirementId ?? undefined })),
   draw: async (scope, id, { lotId, entry }) =>
