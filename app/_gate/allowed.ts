@@ -1,6 +1,7 @@
 import "server-only";
 import { redirect } from "next/navigation";
 import { getTranslations } from "next-intl/server";
+import { isDatabaseDown } from "../_forms/database-down.ts";
 import { valuesOf } from "../_forms/values-of.ts";
 import type { FormState } from "../_ui/form-state.ts";
 import { mayDo } from "./access.ts";
@@ -16,16 +17,26 @@ export async function allowed(action: ActionName): Promise<void> {
 
 /**
  * The first line of every form's action: null where the table lets, else the form again with what was typed, so that it
- * can be sent once more after signing in in another tab.
+ * can be sent once more after signing in in another tab, or when the database is there again.
  */
 export async function heldBack(
   action: ActionName,
   previous: FormState,
   form: FormData,
 ): Promise<FormState | null> {
-  const who = await caller();
-  if (who !== null && mayDo(who.role, action)) return null;
-  const t = await getTranslations("signIn");
-  const trouble = who === null || who.role === "nobody" ? t("signedOut") : t("notYours");
-  return { values: valuesOf(form), faults: [], trouble, attempt: previous.attempt + 1 };
+  const held = (trouble: string): FormState => ({
+    values: valuesOf(form),
+    faults: [],
+    trouble,
+    attempt: previous.attempt + 1,
+  });
+  try {
+    const who = await caller();
+    if (who !== null && mayDo(who.role, action)) return null;
+    const t = await getTranslations("signIn");
+    return held(who === null || who.role === "nobody" ? t("signedOut") : t("notYours"));
+  } catch (error) {
+    if (isDatabaseDown(error)) return held((await getTranslations("ui"))("databaseDown"));
+    throw error;
+  }
 }
