@@ -10,6 +10,12 @@ test.each(["ECONNREFUSED", "ECONNRESET", "57P01", "57P03", "08006", "P1001", "P1
   },
 );
 
+test("the code the server gave is found where the client keeps it", () => {
+  const adapter = Object.assign(new Error("failed"), { cause: { originalCode: "3D000" } });
+  const raw = Object.assign(withCode("P2010"), { meta: { driverAdapterError: adapter } });
+  expect(isDatabaseDown(raw)).toBe(true);
+});
+
 test("a cause deep inside is found", () => {
   const outer = new Error("the query failed", {
     cause: new Error("inner", { cause: withCode("ECONNREFUSED") }),
