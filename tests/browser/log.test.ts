@@ -14,7 +14,10 @@ async function choose(page: Page, words: string, name: string) {
   await page.getByRole("option", { name }).click();
 }
 
-const sent = (page: Page) => expect(page.getByText("Everything is sent.")).toBeVisible();
+async function sent(page: Page): Promise<void> {
+  await expect(page.getByText(/^Kept: /)).toBeVisible(); // before it is kept, everything is sent too
+  await expect(page.getByText("Everything is sent.")).toBeVisible();
+}
 
 test("with nothing yet, the form says what is missing; a store and a material are made in two fields each", async ({
   page,
@@ -216,13 +219,12 @@ test("beside a special the last shelf price is asked for, and kept where it stil
   await keep(page).click();
   await sent(page);
   await expect(page.getByRole("region", { name: /^At Second Cut Reuse Centre/ })).toContainText("38.90 CAD");
-  const seen = await request.get(`/api/v1/observations?materialId=${materialId}`);
-  const { items } = (await seen.json()) as { items: { terms: string; amount: string }[] };
-  expect(items.map(({ terms, amount }) => `${terms} ${Number(amount)}`)).toEqual([
-    "special 31",
-    "shelf 38.9",
-    "shelf 38.9",
-  ]);
+  const seen = async () => {
+    const answer = await request.get(`/api/v1/observations?materialId=${materialId}`);
+    const { items } = (await answer.json()) as { items: { terms: string; amount: string }[] };
+    return items.map(({ terms, amount }) => `${terms} ${Number(amount)}`);
+  };
+  await expect.poll(seen).toEqual(["special 31", "shelf 38.9", "shelf 38.9"]);
 });
 
 test.describe("without scripts", () => {

@@ -18,6 +18,7 @@ type AxeWindow = Window & {
 
 /** Fails on any barrier axe finds in the page. without: rules to leave out, each with a reason where it is called. */
 export async function axe(page: Page, without: readonly string[] = []): Promise<void> {
+  await page.getByRole("heading", { level: 1 }).first().waitFor(); // a page may still be on its way
   await page.evaluate(AXE);
   const found = await page.evaluate(async (left) => {
     const rules = Object.fromEntries(left.map((rule) => [rule, { enabled: false }]));
