@@ -192,9 +192,13 @@ test("the aisle form has no barrier and fits the narrowest phone", async ({ page
 
 test("a price ten times off is asked about before it is kept, and never changed unasked", async ({
   page,
+  request,
 }) => {
-  await open(page, "/log");
-  await choose(page, "ply", "Spruce plywood 1/2 in, 4x8");
+  const storeId = await storedStore(request, "A yard further off");
+  const materialId = await storedSheet(request, "Birch plywood 1/4 in, 4x8");
+  await storedPrice(request, { storeId, materialId, seenOn: daysAgo(3), amount: "30.00" });
+  await open(page, `/log?material=${materialId}`);
+  await page.getByLabel("Store", { exact: true }).selectOption({ label: "A yard further off" });
   await price(page).fill("299.80");
   await keep(page).click();
   await expect(page.getByText("Did you mean 29.98?")).toBeVisible();
