@@ -1,6 +1,6 @@
 import { getTranslations } from "next-intl/server";
-import { EmptyState } from "../../_ui/empty-state.tsx";
 import { LinkButton } from "../../_ui/link-button.tsx";
+import { PageHead } from "../../_ui/page-head.tsx";
 
 export const dynamic = "force-dynamic";
 
@@ -8,8 +8,9 @@ export const dynamic = "force-dynamic";
 export default async function NotYoursPage() {
   const t = await getTranslations("signIn");
   return (
-    <EmptyState title={t("notYoursTitle")} action={<LinkButton href="/sign-in/you">{t("you")}</LinkButton>}>
-      {t("notYoursText")}
-    </EmptyState>
+    <>
+      <PageHead title={t("notYoursTitle")} answer={t("notYoursText")} />
+      <LinkButton href="/sign-in/you">{t("you")}</LinkButton>
+    </>
   );
 }
