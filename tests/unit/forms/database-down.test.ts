@@ -16,6 +16,13 @@ test("the code the server gave is found where the client keeps it", () => {
   expect(isDatabaseDown(raw)).toBe(true);
 });
 
+test("what the client's adapter says of a cut connection is read too", () => {
+  const raw = Object.assign(withCode("P2010"), {
+    meta: { driverAdapterError: new Error("ConnectionClosed") },
+  });
+  expect(isDatabaseDown(raw)).toBe(true);
+});
+
 test("a cause deep inside is found", () => {
   const outer = new Error("the query failed", {
     cause: new Error("inner", { cause: withCode("ECONNREFUSED") }),
