@@ -107,6 +107,9 @@ test("two shelf prices, one in US dollars, read all in while they are typed", as
   await press(page, "Keep this price");
   // 3 x 615.60 - 3 x 574.553 = 1846.80 - 1723.66
   await says(page, "Buying all 3 here is 123.14 CAD under the best offers elsewhere.");
+  // What waits on this phone is gone with its browser: the next one asks the server.
+  const stored = async () => (await (await page.request.get("/api/v1/observations")).json()).items.length;
+  await expect.poll(stored).toBe(2);
 });
 
 test("the special among the three: what it means, and bought two of it", async ({ page }) => {
