@@ -108,8 +108,9 @@ test("two shelf prices, one in US dollars, read all in while they are typed", as
   // 3 x 615.60 - 3 x 574.553 = 1846.80 - 1723.66
   await says(page, "Buying all 3 here is 123.14 CAD under the best offers elsewhere.");
   // What waits on this phone is gone with its browser: the next one asks the server.
-  const stored = async () => (await (await page.request.get("/api/v1/observations")).json()).items.length;
-  await expect.poll(stored).toBe(2);
+  const asked = async (path: string) => (await (await page.request.get(`/api/v1/${path}`)).json()).items;
+  const [door] = await asked("materials");
+  await expect.poll(async () => (await asked(`observations?materialId=${door.id}`)).length).toBe(2);
 });
 
 test("the special among the three: what it means, and bought two of it", async ({ page }) => {
